@@ -157,6 +157,11 @@ public record Diagnosis(Belief belief, List<Cause> ranked, Verdict verdict, List
                         proof.equals(Optional.of(sign))).stream()).toList();
     }
 
+    /** What a cause predicts of a sign, whether it was observed or not. */
+    public static Balance expected(Cause cause, Sign sign) {
+        return balance(cause, sign, Optional.empty(), true).orElseThrow();
+    }
+
     private static Optional<Balance> balance(Cause cause, Sign sign, Optional<Observation> found, boolean proof) {
         Optional<Observation> told = found.filter(Observation::tells);
         if (told.isEmpty() && !proof) {

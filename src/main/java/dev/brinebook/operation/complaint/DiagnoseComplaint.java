@@ -76,7 +76,8 @@ public final class DiagnoseComplaint {
         return new ComplaintDiagnosisAnswer(explanation.behindStops(summary(diagnosis, units)), diagnosis.verdict(),
                 shown.stream().map(cause -> line(cause, diagnosis, observations, unsafe, values, CostOfWaiting.of(cause, observations,
                 drain, found, given.duty()))).toList(),
-                diagnosis.next().stream().limit(MOST_TESTS).map(advice -> TestLine.of(advice, units)).toList(), Rounding.toThousandth(diagnosis.belief().entropyBits()), explanation.cautions(), explanation.assumptions(),
+                diagnosis.next().stream().limit(MOST_TESTS).map(advice -> TestLine.of(advice, shown, values)).toList(),
+                Rounding.toThousandth(diagnosis.belief().entropyBits()), explanation.cautions(), explanation.assumptions(),
                 explanation.basis(), ModelVersion.CURRENT);
     }
 

@@ -5,6 +5,7 @@ import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.quantity.AnswerUnits;
+import dev.brinebook.complaint.Cause;
 import dev.brinebook.complaint.Sign;
 import dev.brinebook.complaint.SiteTest;
 import dev.brinebook.quantity.Rounding;
@@ -25,10 +26,19 @@ public record TestLine(
         @Basis(formula = "formula.complaint.gainPerMinute", source = "OWN-ASSUMPTION")
         @Property(value = "The same for each minute, with 5 minutes for every further test.", min = 0, unit = "bit/min",
                 example = "0.054") BigDecimal gainBitsPerMinute,
-        @Property(value = "Signs that it shows.", eachOf = Sign.class) List<Sign> signs) {
+        @Property(value = "Signs that it shows.", eachOf = Sign.class) List<Sign> signs,
+        @Property(value = "The answer that each of the first three causes predicts for each of these signs.",
+                maxItems = TestLine.MOST_EXPECTED)
+        List<ExpectedLine> expected) {
 
-    static TestLine of(SiteTest.Advice advice, AnswerUnits units) {
+    static final int CAUSES = 3;
+    static final int MOST_EXPECTED = 18;
+
+    static TestLine of(SiteTest.Advice advice, List<Cause> first, SignValues values) {
+        AnswerUnits units = values.units();
         return new TestLine(advice.test(), units.saying(advice.test()), Rounding.answer(advice.minutes()),
-                Rounding.toThousandth(advice.gainBits()), Rounding.answer(advice.gainBitsPerMinute()), advice.test().signs());
+                Rounding.toThousandth(advice.gainBits()), Rounding.answer(advice.gainBitsPerMinute()), advice.test().signs(),
+                first.stream().limit(CAUSES).flatMap(cause -> advice.test().signs().stream().map(sign -> ExpectedLine.of(cause, sign,
+                values))).toList());
     }
 }

@@ -162,6 +162,7 @@ class DiagnoseComplaintTest {
         JsonPath open = post(usual("\"hardAlways\"", "")).statusCode(200).extract().jsonPath();
         assertEquals("open", open.getString("verdict"));
         assertTrue(open.getList("nextTests.gainBits", Double.class).stream().allMatch(gain -> gain > 0));
+        assertEquals(3 * open.getList("nextTests[0].signs").size(), open.getList("nextTests[0].expected").size());
         post(usual("\"hardAlways\"", drops("20", "0.5", "5"))).statusCode(200).body("verdict", equalTo("found"))
                 .body("summary", containsString("Tap and outlet are then equally soft."));
     }
