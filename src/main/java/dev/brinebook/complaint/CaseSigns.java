@@ -93,9 +93,9 @@ public final class CaseSigns {
                     * duty.water().hardnessUncertaintyMgPerL() / duty.loadMgPerL()));
         }
         OptionalDouble reserve = found.policy().fixedReserveLitres();
-        if (reserve.isPresent() && !found.unknown().contains(Setting.RESERVE)) {
-            all.signs.add(design.observed(Sign.HARD_NIGHTS, dayAbove(reserve.getAsDouble(), duty.demand().means().meanLitres(),
-                    duty.demand().model().cv()), 0));
+        double day = duty.demand().means().meanLitres();
+        if (reserve.isPresent() && !found.unknown().contains(Setting.RESERVE) && day > 0) {
+            all.signs.add(design.observed(Sign.HARD_NIGHTS, dayAbove(reserve.getAsDouble(), day, duty.demand().model().cv()), 0));
         }
         return all.signs;
     }
