@@ -77,7 +77,7 @@ public record CaseDesign(double suctionLitresPerMinute, double drainLitresPerMin
         };
     }
 
-    /** A number that was measured, in its base unit, with its standard uncertainty; it tells nothing where the case expects none. */
+    /** A number that was measured, in its base unit, with its standard uncertainty; unknown where the case expects none. */
     public Observation observed(Sign sign, double value, double uncertainty) {
         double one = scale(sign);
         if (!(one > 0 && one < Double.POSITIVE_INFINITY)) {

@@ -28,7 +28,7 @@ final class CauseTable {
      * @param hurts whether somebody can come to harm
      * @param ofMeters whether it needs a meter that starts regenerations
      * @param factors what it changes, of a typical case
-     * @param stops whether regenerations cease
+     * @param stops whether regenerations stop
      * @param severity the sign whose number replaces factors
      * @param replaced those factors
      */

@@ -69,7 +69,7 @@ public record CostOfWaiting(double saltKilograms, double waterLitres, double har
         CauseTable.Row row = CauseTable.of(cause);
         Map<Factor, Double> factors = new EnumMap<>(row.factors());
         Optional<Observation> severity = observations.stream().filter(one -> row.severity().equals(Optional.of(one.sign()))
-                && one.tells()).findFirst();
+                && one.isKnown()).findFirst();
         severity.ifPresent(one -> row.replaced().forEach(factor -> factors.put(factor, cause == Cause.METER_NOT_COUNTING
                 ? 1 / Math.max(LEAST_SHARE, one.value()) : Math.max(LEAST_SHARE, one.value()))));
         return factors;

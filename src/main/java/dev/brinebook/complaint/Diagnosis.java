@@ -163,19 +163,19 @@ public record Diagnosis(Belief belief, List<Cause> ranked, Verdict verdict, List
     }
 
     private static Optional<Balance> balance(Cause cause, Sign sign, Optional<Observation> found, boolean proof) {
-        Optional<Observation> told = found.filter(Observation::tells);
-        if (told.isEmpty() && !proof) {
+        Optional<Observation> known = found.filter(Observation::isKnown);
+        if (known.isEmpty() && !proof) {
             return Optional.empty();
         }
         if (sign.isLook()) {
             double yes = SignTable.look(sign, cause, true);
-            boolean met = told.isEmpty() || SignTable.look(sign, cause, told.get().yes()) >= 1 / 2.0;
-            return proof || !met || SignTable.isNamed(sign, cause) ? Optional.of(new Balance(sign, yes, yes, told, 0, met, proof))
+            boolean met = known.isEmpty() || SignTable.look(sign, cause, known.get().yes()) >= 1 / 2.0;
+            return proof || !met || SignTable.isNamed(sign, cause) ? Optional.of(new Balance(sign, yes, yes, known, 0, met, proof))
                     : Optional.empty();
         }
         Prediction prediction = SignTable.prediction(sign, cause);
-        double deviation = told.isEmpty() ? 0 : prediction.distance(told.get().value()) / told.get().uncertainty();
-        return Optional.of(new Balance(sign, prediction.low(), prediction.high(), told, deviation, deviation <= CONTRADICTS,
+        double deviation = known.isEmpty() ? 0 : prediction.distance(known.get().value()) / known.get().uncertainty();
+        return Optional.of(new Balance(sign, prediction.low(), prediction.high(), known, deviation, deviation <= CONTRADICTS,
                 true));
     }
 }

@@ -28,7 +28,7 @@ public enum SiteTest implements Localizable {
     private static final Map<SiteTest, Row> ROWS = rows();
 
     /**
-     * What a test is expected to tell.
+     * What a test is expected to show.
      *
      * @param test to make
      * @param minutes of somebody who is there
@@ -65,7 +65,7 @@ public enum SiteTest implements Localizable {
         return Arrays.stream(values()).filter(test -> test.signs().contains(sign)).findFirst().orElseThrow();
     }
 
-    /** Tests that are worth their minutes, the most told for a minute first. */
+    /** Tests that are worth their minutes, the most information per minute first. */
     static List<Advice> advice(Belief belief, Set<Sign> known) {
         return Arrays.stream(values()).map(test -> adviceOn(test, belief, known))
                 .filter(advice -> advice.gainBits >= ASSUMED_LEAST_GAIN_BITS)

@@ -22,7 +22,7 @@ public record ComplaintDiagnosisAnswer(
         @Property("How far the search has come.") Diagnosis.Verdict verdict,
         @Property(value = "Possible causes of 1 % or more, most likely first. Those that can hurt come before them.",
                 eachOf = Cause.class) List<CauseLine> causes,
-        @Property(value = "Next tests, the most told for a minute first. Once a cause is almost certain, its proof comes first. Empty "
+        @Property(value = "Next tests, the most information per minute first. Once a cause is almost certain, its proof comes first. Empty "
                 + "when nothing more is worth its time.", eachOf = SiteTest.class) List<TestLine> nextTests,
         @Basis(formula = "formula.complaint.entropy", source = "CP-SOFTENER-FAULTS")
         @Property(value = "What is still open: entropy of the causes, 0 if one is certain.", min = 0, unit = "bit", example = "1.2")

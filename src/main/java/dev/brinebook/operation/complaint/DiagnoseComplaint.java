@@ -40,7 +40,7 @@ public final class DiagnoseComplaint {
             "Choose this when something is wrong with a softener: hard or salty water, too much salt or none, a full brine tank, water to "
                     + "the drain, low pressure, colour, resin in taps, odour, or regenerations too often, never, or at the wrong hour. "
                     + "It ranks the causes and shows what each predicts for this case against what was measured, how sure it is, what "
-                    + "to do, and what the cause takes while it is left. It names the next test that tells most for its minutes; send "
+                    + "to do, and what the cause takes while it is left. It names the next test with the most information per minute. Send "
                     + "its result with the same request. For errors in the settings alone choose reviewSettings; for readings alone "
                     + "reduceFieldMeasurements.",
             ComplaintDiagnosisRequest.class, ComplaintDiagnosisAnswer.class, DiagnoseComplaint::answer, List.of(),

@@ -13,7 +13,7 @@ import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.List;
 
-@SchemaDescription("A test on site, and what it is expected to tell.")
+@SchemaDescription("A test on site, and what it is expected to show.")
 public record TestLine(
         @Property("Stable code.") SiteTest test,
         @Property(value = "What to do, in a sentence.", example = "\"Next, test the hardness of raw water, outlet and tap.\"")
