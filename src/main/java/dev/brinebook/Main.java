@@ -10,6 +10,7 @@ import dev.brinebook.log.LogOutput;
 import dev.brinebook.operation.assessment.Assess;
 import dev.brinebook.operation.commissioning.PlanCommissioning;
 import dev.brinebook.operation.comparison.CompareCases;
+import dev.brinebook.operation.complaint.DiagnoseComplaint;
 import dev.brinebook.operation.cycle.DesignCycle;
 import dev.brinebook.operation.field.CheckInstallation;
 import dev.brinebook.operation.field.ReduceFieldMeasurements;
@@ -51,8 +52,8 @@ public final class Main {
             ChartResinCapacity.OPERATION, ComputeBedHydraulics.OPERATION, EstimatePayback.OPERATION,
             CompareAlternatives.OPERATION,
             ReviewSettings.OPERATION, BacktestSettings.OPERATION, ReduceFieldMeasurements.OPERATION,
-            CheckInstallation.OPERATION, PlanCommissioning.OPERATION, VerifySavings.OPERATION, VerifyFleetSavings.OPERATION,
-            PlanUpkeep.OPERATION, Assess.OPERATION);
+            CheckInstallation.OPERATION, PlanCommissioning.OPERATION, DiagnoseComplaint.OPERATION, VerifySavings.OPERATION,
+            VerifyFleetSavings.OPERATION, PlanUpkeep.OPERATION, Assess.OPERATION);
 
     /** Every operation, in the order of the contract. */
     public static final List<Operation<?, ?>> OPERATIONS = Stream.concat(CALCULATORS.stream(),

@@ -56,10 +56,11 @@ class ArchitectureTest {
             contract
             operation.assessment operation.payback operation.softener operation.regeneration operation.cycle operation.resin \
             operation.household operation.water operation.comparison operation.field operation.savings \
-            operation.commissioning operation.upkeep
+            operation.commissioning operation.upkeep operation.complaint
             sheet calendar
             answer.verdict answer.softener answer.payback answer.cycle
             answer.regeneration answer.resin answer.household answer.water
+            request.field
             request.softener
             request.prices
             request.household request.water
@@ -70,6 +71,7 @@ class ArchitectureTest {
             payback
             savings
             commissioning upkeep
+            complaint
             field
             softener
             regeneration

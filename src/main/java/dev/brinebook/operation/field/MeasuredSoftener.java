@@ -15,6 +15,8 @@ import dev.brinebook.field.ReadingCode;
 import dev.brinebook.field.Witnesses;
 import dev.brinebook.measurement.Measured;
 import dev.brinebook.quantity.Rounding;
+import dev.brinebook.request.field.FieldMeasurementsRequest;
+import dev.brinebook.request.field.ResinTankRequest;
 import dev.brinebook.request.softener.FlowsRequest;
 import dev.brinebook.request.softener.ResinTestRequest;
 import dev.brinebook.request.softener.SiteRequest;

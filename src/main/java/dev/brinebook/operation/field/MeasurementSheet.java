@@ -5,6 +5,7 @@ import dev.brinebook.api.AnswerForm;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.AnswerUnits;
 import dev.brinebook.api.quantity.HomeCountry;
+import dev.brinebook.request.field.FieldMeasurementsRequest;
 import dev.brinebook.sheet.RecordSheet;
 import dev.brinebook.sheet.RecordSheet.Line;
 import dev.brinebook.sheet.RecordSheet.Section;

@@ -13,6 +13,7 @@ import dev.brinebook.operation.assessment.AssessmentAnswer;
 import dev.brinebook.operation.assessment.AssessmentRequest;
 import dev.brinebook.operation.assessment.SavingInterval;
 import dev.brinebook.quantity.Exact;
+import dev.brinebook.request.field.FieldMeasurementsRequest;
 import dev.brinebook.request.softener.SoftenerRequest;
 import dev.brinebook.resin.Salt;
 import java.math.BigDecimal;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package dev.brinebook.operation.field;
+package dev.brinebook.request.field;
 
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Resolved;
@@ -29,7 +29,7 @@ import java.util.Map;
 import java.util.function.DoubleFunction;
 
 /** The readings of a request in SI, each with its uncertainty; what the request leaves out is recorded. */
-final class FieldReadings {
+public final class FieldReadings {
 
     private static final String OWN = "OWN-ASSUMPTION";
     private static final double SECONDS_PER_MINUTE = 60;
@@ -51,7 +51,7 @@ final class FieldReadings {
     }
 
     /** All readings of a request without violations. */
-    static Readings<ReadingCode> of(FieldMeasurementsRequest request, AnswerUnits units, Explanation explanation) {
+    public static Readings<ReadingCode> of(FieldMeasurementsRequest request, AnswerUnits units, Explanation explanation) {
         FieldReadings all = new FieldReadings(request, units, explanation);
         all.addFlows();
         all.addMeter();
@@ -65,7 +65,7 @@ final class FieldReadings {
     }
 
     /** What is known without reading it. */
-    static FieldSetup setup(FieldMeasurementsRequest request, Explanation explanation) {
+    public static FieldSetup setup(FieldMeasurementsRequest request, Explanation explanation) {
         TankBottom bottom = request.resinTank() == null ? TankBottom.ELLIPTICAL : explanation.resolve("/resinTank/bottom",
                 request.resinTank().bottom(), TankBottom.ELLIPTICAL, "CP-FIELD-TESTS");
         return new FieldSetup(bottom, request.brineTank() == null ? BrineTankShape.ROUND
@@ -73,7 +73,7 @@ final class FieldReadings {
     }
 
     /** Step of a display, litres. */
-    static double stepLitres(VolumeQuantity given) {
+    public static double stepLitres(VolumeQuantity given) {
         return PlusMinus.isWhole(given) ? given.inBase() : VolumeUnit.US_GALLON.toBase(1);
     }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package dev.brinebook.operation.field;
+package dev.brinebook.request.field;
 
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
@@ -45,7 +45,7 @@ public record BrineTankRequest(
             this.voidsBy = voidsBy;
         }
 
-        double voidShare() {
+        public double voidShare() {
             return voids;
         }
 

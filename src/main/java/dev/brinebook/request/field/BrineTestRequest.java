@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package dev.brinebook.operation.field;
+package dev.brinebook.request.field;
 
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;

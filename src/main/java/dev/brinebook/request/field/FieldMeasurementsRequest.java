@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package dev.brinebook.operation.field;
+package dev.brinebook.request.field;
 
 import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Checked;
@@ -50,8 +50,8 @@ public record FieldMeasurementsRequest(
         @Property(value = "Seed of the simulation. The same seed gives the same answer.", min = 0, max = PreferencesRequest.MAX_SEED,
                 byDefault = PreferencesRequest.DEFAULT_SEED, example = "1") Long seed) implements Checked {
 
-    static final double MIN_CELSIUS = 3;
-    static final double MAX_CELSIUS = 35;
+    public static final double MIN_CELSIUS = 3;
+    public static final double MAX_CELSIUS = 35;
 
     /** What the brine line drew from the bucket. */
     public enum DrawnLiquid {
@@ -68,7 +68,7 @@ public record FieldMeasurementsRequest(
         }
     }
 
-    Salt saltOrDefault() {
+    public Salt saltOrDefault() {
         return softener == null || softener.salt() == null ? Salt.SODIUM_CHLORIDE : softener.salt();
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package dev.brinebook.operation.field;
+package dev.brinebook.request.field;
 
 import dev.brinebook.api.Alternatives;
 import dev.brinebook.api.Checked;
@@ -45,7 +45,7 @@ public record ResinTankRequest(
     static final double MOST_DIAMETER_METRES = 0.015;
     static final double MOST_DEPTH_METRES = 0.05;
     /** Both walls of a tank of fibreglass. */
-    static final double ASSUMED_WALLS_METRES = 0.4 * Exact.INCH_METRES;
+    public static final double ASSUMED_WALLS_METRES = 0.4 * Exact.INCH_METRES;
     private static final double LEAST_DEPTH_METRES = 0.2;
 
     /** The resin reaches above the dome, whatever the readings may be off. */
@@ -71,7 +71,7 @@ public record ResinTankRequest(
         return bottom == null ? TankBottom.ELLIPTICAL : bottom;
     }
 
-    double diameterMetres() {
+    public double diameterMetres() {
         return innerDiameter != null ? innerDiameter.inBase() : outerDiameter.inBase() - ASSUMED_WALLS_METRES;
     }
 
