@@ -14,6 +14,7 @@ import dev.brinebook.quantity.Quantity;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,7 +27,7 @@ import java.util.stream.Collectors;
  */
 final class Notation {
 
-    /** Characters from which meanings are cut to their first sentence: about 1,000 tokens. */
+    /** Characters from which meanings are cut to their first sentence and parts to their names: about 1,000 tokens. */
     private static final int LONGEST_IN_FULL = 3_600;
     private static final JsonNode SMALLEST = Json.fileTree("smallest.json");
 
@@ -49,7 +50,7 @@ final class Notation {
     String operation(Operation<?, ?> operation) {
         StringBuilder text = new StringBuilder(operation.id()).append(": ").append(operation.summary())
                 .append(". x{…} is a part: describe_operation part x has its types, ranges and defaults; ! required, ? optional.\n");
-        fields(operation.requestType(), text, false);
+        fieldsThatFit(operation.requestType(), text);
         if (smallest(operation.id()) != null) {
             text.append("example ").append(smallest(operation.id())).append('\n');
         }
@@ -59,20 +60,25 @@ final class Notation {
     /** The fields of a part, the same in every operation. */
     String part(String name) {
         StringBuilder text = new StringBuilder(name).append(", a part of requests; ! required, ? optional.\n");
-        int head = text.length();
-        fields(parts.byName().get(name), text, false);
-        if (text.length() > LONGEST_IN_FULL) {
-            text.setLength(head);
-            fields(parts.byName().get(name), text, true);
-        }
+        fieldsThatFit(parts.byName().get(name), text);
         return text.toString();
     }
 
+    private static void fieldsThatFit(Class<?> type, StringBuilder text) {
+        int head = text.length();
+        fields(type, text, false);
+        if (text.length() > LONGEST_IN_FULL) {
+            text.setLength(head);
+            fields(type, text, true);
+        }
+    }
+
     private static void fields(Class<?> type, StringBuilder text, boolean brief) {
-        Set<String> units = new TreeSet<>();
+        Set<String> named = new TreeSet<>();
+        Set<Class<?>> repeated = repeatedChoices(type);
         for (RecordComponent component : type.getRecordComponents()) {
             Property property = component.getAnnotation(Property.class);
-            text.append(component.getName()).append(property.required() ? "!: " : "?: ").append(type(component, property, units));
+            text.append(component.getName()).append(property.required() ? "!: " : "?: ").append(type(component, property, named, repeated, brief));
             String byDefault = DefaultValue.of(property).inWords();
             if (!byDefault.isEmpty()) {
                 text.append(" = ").append(byDefault);
@@ -82,7 +88,7 @@ final class Notation {
         AlternativeRule.of(type).forEach(rule -> text.append(rule.required() ? "give " : "if any, give ")
                 .append(rule.several() ? "at least one of " : "one of ").append(rule.alternatives().stream()
                 .map(names -> String.join(" + ", names)).collect(Collectors.joining(" | "))).append('\n'));
-        units.forEach(unit -> text.append(unit).append('\n'));
+        named.forEach(line -> text.append(line).append('\n'));
     }
 
     private static String meaning(String sentences, boolean brief) {
@@ -97,18 +103,28 @@ final class Notation {
         return property.exceptKinds().length == 0 ? "" : "Not " + String.join(", ", property.exceptKinds()) + ". ";
     }
 
-    private static String type(RecordComponent component, Property property, Set<String> units) {
+    /** Closed lists that several components have, each listed once below them. */
+    private static Set<Class<?>> repeatedChoices(Class<?> type) {
+        Set<Class<?>> once = new HashSet<>();
+        return Arrays.stream(type.getRecordComponents()).map(RequestParts::held).filter(held -> held.isEnum() && !once.add(held))
+                .collect(Collectors.toSet());
+    }
+
+    private static String type(RecordComponent component, Property property, Set<String> named, Set<Class<?>> repeated, boolean brief) {
         Class<?> held = RequestParts.held(component);
         boolean list = RequestParts.isList(component);
         String range = range(property);
         String type;
         if (RequestParts.isPart(held)) {
-            type = RequestParts.name(held) + folded(held);
+            type = RequestParts.name(held) + (brief ? "{…}" : folded(held));
         } else if (held.isEnum()) {
-            type = choices(held);
+            type = repeated.contains(held) ? held.getSimpleName() : choices(held);
+            if (repeated.contains(held)) {
+                named.add(held.getSimpleName() + " = " + choices(held));
+            }
         } else if (Quantity.class.isAssignableFrom(held) || Amount.class.isAssignableFrom(held)) {
             String name = held.getSimpleName().replace("Quantity", "");
-            units.add(name + " = " + shape(held));
+            named.add(name + " = " + shape(held));
             type = name + (range.isEmpty() ? "" : " " + range + " " + property.unit());
         } else {
             type = scalar(held) + (range.isEmpty() ? "" : " " + range) + (property.unit().isEmpty() ? "" : " " + property.unit())

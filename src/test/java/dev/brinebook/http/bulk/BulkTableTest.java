@@ -161,7 +161,8 @@ class BulkTableTest {
 
     @Test
     void whatNoRowCanHoldTakesNoTable() {
-        for (String calculator : List.of("readMeter", "estimatePeakFlow", "compareAlternatives", "readWaterReport")) {
+        for (String calculator : List.of("readMeter", "estimatePeakFlow", "compareAlternatives", "readWaterReport",
+                "verifyFleetSavings")) {
             post("/v1/bulk/" + calculator, "units\r\n", "*/*").then().statusCode(415)
                     .header("Accept-Post", "application/x-ndjson")
                     .body("detail", containsString("is a list, which does not fit into a cell"));
@@ -169,7 +170,7 @@ class BulkTableTest {
                     .body("detail", containsString("does not accept CSV"));
         }
         post("/v1/bulk/compareCases", "calculator\r\n", "*/*").then().statusCode(415);
-        assertEquals(Main.OPERATIONS.size() - 5, flat().count());
+        assertEquals(Main.OPERATIONS.size() - 6, flat().count());
         Served.given().get("/v1/bulk/nothing/template").then().statusCode(404);
     }
 
