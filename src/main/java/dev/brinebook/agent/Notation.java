@@ -110,7 +110,8 @@ final class Notation {
                 .collect(Collectors.toSet());
     }
 
-    private static String type(RecordComponent component, Property property, Set<String> named, Set<Class<?>> repeated, boolean brief) {
+    private static String type(RecordComponent component, Property property, Set<String> named, Set<Class<?>> repeated,
+            boolean brief) {
         Class<?> held = RequestParts.held(component);
         boolean list = RequestParts.isList(component);
         String range = range(property);

@@ -111,8 +111,8 @@ public final class VerifyFleetSavings {
         List<Message> sentences = new ArrayList<>();
         sentences.add(Message.of("savings.fleet", fleet.get().homes(), Text.whole(100 * fleet.get().share()),
                 Text.whole(100 * fleet.get().low()), Text.whole(100 * fleet.get().high())));
-        factor.ifPresent(promise -> sentences.add(Message.of("savings.fleetFactor",
-                Rounding.significant(promise.factor().doubleValue(), new MathContext(2)))));
+        factor.ifPresent(promise -> sentences.add(promise.includesOne() ? Message.of("savings.fleetPromisesHold")
+                : Message.of("savings.fleetFactor", Rounding.significant(promise.factor().doubleValue(), new MathContext(2)))));
         if (outliers > 0) {
             sentences.add(Message.of("savings.fleetOutliers", outliers));
         }
