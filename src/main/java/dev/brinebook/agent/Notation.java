@@ -78,7 +78,8 @@ final class Notation {
         Set<Class<?>> repeated = repeatedChoices(type);
         for (RecordComponent component : type.getRecordComponents()) {
             Property property = component.getAnnotation(Property.class);
-            text.append(component.getName()).append(property.required() ? "!: " : "?: ").append(type(component, property, named, repeated, brief));
+            text.append(component.getName()).append(property.required() ? "!: " : "?: ")
+                    .append(type(component, property, named, repeated, brief));
             String byDefault = DefaultValue.of(property).inWords();
             if (!byDefault.isEmpty()) {
                 text.append(" = ").append(byDefault);
