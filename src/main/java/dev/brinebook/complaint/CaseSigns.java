@@ -59,7 +59,7 @@ public final class CaseSigns {
                     duty.water().temperatureCelsius());
             all.signs.add(design.observed(Sign.PRESSURE_LOSS, loss.value() / clean, loss.standardUncertainty() / clean));
         }));
-        return all.signs;
+        return List.copyOf(all.signs);
     }
 
     private void add(Sign sign, Optional<Measured<ReadingCode>> measured) {
@@ -97,7 +97,7 @@ public final class CaseSigns {
         if (reserve.isPresent() && !found.unknown().contains(Setting.RESERVE) && day > 0) {
             all.signs.add(design.observed(Sign.HARD_NIGHTS, dayAbove(reserve.getAsDouble(), day, duty.demand().model().cv()), 0));
         }
-        return all.signs;
+        return List.copyOf(all.signs);
     }
 
     /**

@@ -3,6 +3,7 @@ package dev.brinebook.sheet;
 
 import dev.brinebook.text.Localizable;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -20,7 +21,7 @@ public enum PlanWords implements Localizable {
     private static Map<String, PlanWords> byName() {
         Map<String, PlanWords> all = new TreeMap<>();
         Arrays.stream(values()).forEach(word -> all.put(word.name(), word));
-        return all;
+        return Collections.unmodifiableMap(all);
     }
 
     @Override

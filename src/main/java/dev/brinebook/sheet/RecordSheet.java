@@ -32,6 +32,11 @@ public record RecordSheet(Map<String, Message> say, Message title, Message descr
     private static final List<FormChoice<?>> CHOICES = List.of(new FormChoice<>("paper", PageSize.class,
             "The paper of the sheet. Default: a4 if the answer is in metric units, letter otherwise.", null));
 
+    public RecordSheet {
+        say = Map.copyOf(say);
+        sections = List.copyOf(sections);
+    }
+
     /** Head and foot: null for a blank. */
     public record Head(String name, Message testedOn, String address, Message seenOn, String writtenBy, String phone,
             String modelVersion) {
@@ -60,15 +65,21 @@ public record RecordSheet(Map<String, Message> say, Message title, Message descr
      */
     public record Section(String id, Message heading, List<Column> columns, List<Row> rows, List<Line> lines) {
 
+        public Section {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+            lines = List.copyOf(lines);
+        }
+
         public static Section list(String id, Message heading, List<Line> lines) {
-            return new Section(id, heading, List.of(), List.of(), List.copyOf(lines));
+            return new Section(id, heading, List.of(), List.of(), lines);
         }
 
         /** A table: what holds a number in its first row is a column of numbers. */
         public static Section table(String id, Message heading, List<Message> heads, List<Row> rows) {
             List<Column> columns = IntStream.range(0, heads.size()).mapToObj(i -> new Column(heads.get(i), i > 0 && !rows.isEmpty()
                     && rows.get(0).cells().get(i - 1).exact() != null)).toList();
-            return new Section(id, heading, columns, List.copyOf(rows), List.of());
+            return new Section(id, heading, columns, rows, List.of());
         }
 
         boolean isEmpty() {

@@ -25,7 +25,6 @@ import dev.brinebook.text.SummariesTest;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -70,7 +69,6 @@ class CornerSweepTest {
             RandomRequests drawn = new RandomRequests(seed);
             ObjectNode request = drawn.request(operation.requestType());
             for (int i = 0; i < REPAIRS; i++) {
-                putPeriodsInOrder(request, new Random(seed));
                 try {
                     answer(operation, request);
                     answered++;
@@ -88,20 +86,6 @@ class CornerSweepTest {
         }
         int wanted = SELDOM_ANSWERED.contains(operation.id()) ? RARE : REQUESTS / 5;
         assertTrue(answered > wanted, operation.id() + ": only " + answered + " of " + REQUESTS + " were answered");
-    }
-
-    /** Dates at random seldom make a period of a few years, and one after the other. */
-    private static void putPeriodsInOrder(JsonNode node, Random random) {
-        LocalDate day = LocalDate.of(1950 + random.nextInt(200), 1, 1);
-        for (String name : List.of("before", "after")) {
-            if (node.path(name).has("control")) {
-                ObjectNode period = (ObjectNode) node.get(name);
-                period.put("from", day.toString());
-                day = day.plusDays(7 + random.nextInt(1_090));
-                period.put("to", day.toString());
-            }
-        }
-        node.forEach(part -> putPeriodsInOrder(part, random));
     }
 
     private <Q extends Record, A extends Record> void answer(Operation<Q, A> operation, ObjectNode request) {

@@ -82,6 +82,21 @@ public final class RandomRequests {
             String[] path = fault.pointer().substring(Math.min(1, fault.pointer().length())).split("/");
             repair(request, type, path, 0, fault.code());
         }
+        putPeriodsInOrder(request);
+    }
+
+    /** Dates at random seldom make a period of a few years, and one after the other. */
+    private void putPeriodsInOrder(JsonNode node) {
+        LocalDate day = LocalDate.of(1950 + random.nextInt(200), 1, 1);
+        for (String name : List.of("before", "after")) {
+            if (node.path(name).has("control")) {
+                ObjectNode period = (ObjectNode) node.get(name);
+                period.put("from", day.toString());
+                day = day.plusDays(7 + random.nextInt(1_090));
+                period.put("to", day.toString());
+            }
+        }
+        node.forEach(this::putPeriodsInOrder);
     }
 
     private void repair(JsonNode node, Class<?> type, String[] path, int at, Code code) {

@@ -141,7 +141,7 @@ class WordsOfAnswersTest {
                     Set<String> units = HARDNESS_UNIT.matcher(sentence).results().map(MatchResult::group).collect(Collectors.toSet());
                     boolean substance = units.equals(Set.of("mg/L")) && SUBSTANCE.matcher(sentence).find();
                     seen[0] += units.contains(own) ? 1 : 0;
-                    boolean setting = place.matches("/settings/reasons/.*|/basis/.*") || sentence.contains("controller");
+                    boolean setting = place.matches("/settings/(reasons/.*|\\d+/shows)|/basis/.*") || sentence.contains("controller");
                     if (!units.isEmpty() && !units.contains(own) && !substance && !setting) {
                         wrong.add(asked.operation().id() + place + ": " + sentence);
                     }
