@@ -523,6 +523,11 @@ const ctx = {
     go(`#/case/${state.case.id}`);
     setTimeout(() => announce('visit.taken', { words: text('screen.undo'), does: () => step(undo) }), 100); // once the page is that of the question
   },
+  /** The form of the open case, for readings that are asked for beside an answer; whether that answer is still the one to it. */
+  get form() { return form(); },
+  get fresh() { return state.calculation.state === 'fresh'; },
+  applied,
+  isUnfolded: name => Object.entries(QUESTIONS[state.case.question].more).some(([group, names]) => names.includes(name) && state.unfolded.includes(group)),
   notice: words => notify(words),
   redraw() { redraws += 1; draw(); },
 };
@@ -560,7 +565,7 @@ let drawn = { of: '', answer: null, template: null };
 
 /** The answer as a template, made again only when something in it changed: typing shall not wait for charts. */
 function resultOf(open, calculation) {
-  const of = JSON.stringify([open.id, open.question, open.name, open.seen, open.notes, calculation.state, calculation.missing, calculation.errors, state.tag, here().code, redraws]);
+  const of = JSON.stringify([open.id, open.question, open.name, open.seen, open.notes, calculation.state, calculation.missing, calculation.errors, state.tag, here().code, state.unfolded, redraws]);
   if (drawn.of !== of || drawn.answer !== open.answer?.answer) { drawn = { of, answer: open.answer?.answer, template: parts.resultView(open, calculation, ctx) }; }
   return drawn.template;
 }
@@ -592,7 +597,6 @@ function draw() {
 }
 
 const PARTS = ['case-page', 'fields', 'result', 'compare', 'answers', 'charts', 'figures', 'fold', 'ladder', 'month', 'more', 'own-readings', 'set-up', 'settings', 'uncertain'];
-const VISIT = ['report', 'visit', 'paste-table'];
 let coming = null;
 
 /** The form and the answers of a case, asked for once. */
@@ -608,22 +612,26 @@ function styled() {
   });
 }
 
-/** Questions of a visit bring words and views of their own, which nobody else waits for. */
-let visit = null;
-const isVisit = each => Boolean(QUESTIONS[each?.question]?.visit) || VISITED.includes(each?.answer?.operation);
-const VISITED = ['readWaterReport', 'reduceFieldMeasurements', 'checkInstallation'];
-const wantsVisit = () => [state.case, ...(state.route.view === 'compare' ? state.pair ?? [] : [])].some(isVisit);
-const isReady = () => Boolean(parts && (parts.resultName || !wantsVisit()));
+/** Questions of a visit bring words and a view of their own, which nobody else waits for. */
+const LATER = { readWaterReport: 'report', reduceFieldMeasurements: 'visit', checkInstallation: 'visit', diagnoseComplaint: 'complaint', planCommissioning: 'commission', verifySavings: 'savings' };
+const laterOf = each => [QUESTIONS[each?.question]?.operation, each?.answer?.operation].map(operation => LATER[operation]).filter(Boolean);
+const wanted = () => [state.case, ...(state.route.view === 'compare' ? state.pair ?? [] : [])].flatMap(laterOf);
+const come = {};
+const isReady = () => Boolean(parts && wanted().every(name => come[name] === true));
+const speaksOfVisits = () => Object.keys(come).length > 0;
 
-function loadVisit() {
-  visit ??= fetchVisit().catch(fault => { visit = null; throw fault; });
-  return visit;
+/** The words and the views of such questions, each asked for once. */
+function loadLater(names) {
+  return Promise.all([...new Set(names)].filter(name => come[name] !== true).map(name => {
+    come[name] ??= fetchLater(name).then(() => { come[name] = true; }, fault => { delete come[name]; throw fault; });
+    return come[name];
+  }));
 }
 
-async function fetchVisit() {
-  preload(VISIT);
-  const [words] = await Promise.all([wordsOf(state.tag, true), loadParts()]);
-  Object.assign(parts, ...await Promise.all([import('./report.js'), import('./visit.js')]));
+async function fetchLater(name) {
+  preload(name === 'report' ? [name, 'visit-parts', 'paste-table'] : [name, 'visit-parts']);
+  const [words, , view] = await Promise.all([wordsOf(state.tag, true), loadParts(), loadParts().then(() => import(`./${name}.js`))]);
+  Object.assign(parts, view);
   text = words;
 }
 
@@ -639,7 +647,7 @@ async function loadContract() {
   if (!operations.length && state.route.view !== 'compare') { return; }
   if (isReady() && operations.every(each => contracts[each])) { return; }
   try {
-    await Promise.all([loadParts(), loadUnits(), wantsVisit() ? loadVisit() : null, ...operations.map(fetchContract)]);
+    await Promise.all([loadParts(), loadUnits(), loadLater(wanted()), ...operations.map(fetchContract)]);
     state = { ...state, away: false };
     if (state.route.view !== 'compare') { calculate(); }
     draw();
@@ -743,7 +751,7 @@ function enter(part) {
 }
 
 async function speak(tag) {
-  text = await wordsOf(tag, visit !== null);
+  text = await wordsOf(tag, speaksOfVisits());
   state = { ...state, tag, language: languageOf(tag) };
 }
 
@@ -759,7 +767,7 @@ async function keepPages() {
 /** Somebody is about to open a question: what it needs is fetched at once. */
 function warm({ target }) {
   const id = target.closest?.('.ask a')?.hash.split('/')[2];
-  if (id) { Promise.all([loadParts(), QUESTIONS[id].visit ? loadVisit() : null, ...operationsOf(id).map(fetchContract)]).catch(() => { /* it is tried again when the question is open */ }); }
+  if (id) { Promise.all([loadParts(), loadLater(laterOf({ question: id })), ...operationsOf(id).map(fetchContract)]).catch(() => { /* it is tried again when the question is open */ }); }
 }
 
 /** What comes after the front page: the book, its cases, and the parts of the next page, while somebody reads. */

@@ -93,17 +93,33 @@ Object.assign(FIELDS, atVisit({
   softerOutlet: { pointer: '/softerOutlet', of: 'checkInstallation' }, valveComesOff: { pointer: '/valveComesOff', of: 'checkInstallation' },
   brineTankAndLine: '/site/brineTankAndLine', drainLineFlow: '/site/drainFlow', valveBore: '/site/valveBore', surgeProtection: '/site/surgeProtection',
 }));
+/** Fields of the questions after a visit; what was looked at has the words of its signs. */
+const LOOKS = ['saltLevelUnchanged', 'saltBridge', 'controllerRight', 'displayCounts', 'bypassNotShut', 'drainRunsInService', 'airBubbles', 'suctionWithoutDrainHose', 'levelRisesInService', 'acidTurnsYellow',
+  'bedLow', 'beadsInScreen', 'airGapMissing', 'rawTheSame', 'meterMovesAtNight', 'hotStaysHard', 'softAfterHandStart', 'cameSlowly'];
+/** A period of readings, with the water as a total or by the register at both ends. */
+const period = name => Object.fromEntries([['From', 'from'], ['To', 'to'], ['Control', 'control'], ['Count', 'regenerations'], ['Salt', 'saltPerRegeneration'], ['SaltOff', 'saltPerRegenerationPlusMinus'], ['Bags', 'bags'],
+  ['SaltAtStart', 'saltAtStart'], ['SaltAtEnd', 'saltAtEnd'], ['Water', 'water'], ['MeterStart', 'meterStart', 'water'], ['MeterEnd', 'meterEnd', 'water'], ['Hardness', 'hardness'], ['Outlet', 'outletHardness'],
+  ['WaterEach', 'waterPerRegeneration']].map(([end, property, rules]) => [`${name}${end}`, { pointer: `/${name}/${property}`, like: `period${end}`, ...(rules ? { rules: `/${name}/${rules}` } : {}) }]));
+Object.assign(FIELDS, atVisit({
+  symptoms: { pointer: '/symptoms', as: 'symptoms' }, softDays: '/softDays', hotDrops: '/hotHardness', drainInService: '/drainInService', chlorideExcess: '/chlorideExcess', unsafeRawWater: '/unsafeRawWater',
+  countDays: '/counts/days', countRegenerations: '/counts/regenerations', countWater: '/counts/meteredWater',
+  ...Object.fromEntries(LOOKS.map(name => [name, { pointer: `/looks/${name}`, words: `complaintSign.${name}` }])),
+  ...period('before'), ...period('after'), plannedControl: { pointer: '/plannedControl', like: 'periodControl' }, promised: '/promise/saltPercent', changedOn: '/changedOn',
+  residents: { pointer: '/household/people', rules: '/people' }, startDate: '/preferences/startDate', brineSuction: '/softener/flows/brineSuction',
+  checks: { pointer: '/checks', as: 'checks', rules: '/readings' },
+}));
 /** Prices of meeting a condition of the site, asked where it is not met. */
 export const PRICED = { '/site/brineTankAndLine': 'brineTankAndLine', '/site/drain': 'drain', '/site/placeForMeter': 'placeForMeter', '/site/powerWithinReach': 'powerWithinReach',
   '/site/surgeProtection': 'surgeProtection', '/site/bypass': 'bypass', '/site/resinGood': 'resin' };
 
 /** The ids of the words of a field, by what they are for. */
-export const labelId = name => (FIELDS[name]?.visit ? `visit.field.${name}` : `screen.field.${name}`);
-export const hintId = name => (FIELDS[name]?.visit ? `visit.hint.${name}` : `screen.hint.${name}`);
+export const labelId = name => FIELDS[name]?.words ?? (FIELDS[name]?.visit ? `visit.field.${FIELDS[name].like ?? name}` : `screen.field.${name}`);
+export const hintId = name => (FIELDS[name]?.visit ? `visit.hint.${FIELDS[name].like ?? name}` : `screen.hint.${name}`);
 export const optionId = (name, option) => (FIELDS[name]?.visit ? `visit.option.${option}` : `screen.option.${option}`);
-export const enterId = name => (FIELDS[name]?.visit ? `visit.enter.${name}` : `screen.enter.${name}`);
+export const enterId = name => (FIELDS[name]?.visit ? `visit.enter.${FIELDS[name].like ?? name}` : `screen.enter.${name}`);
 /** Groups whose words come with the questions of a visit. */
-const VISIT_GROUPS = ['report', 'sample', 'look', 'drainFlow', 'refill', 'draw', 'service', 'meter', 'tank', 'brineTank', 'brine', 'pressure', 'drops', 'run', 'books', 'plate', 'signs', 'place'];
+const VISIT_GROUPS = ['report', 'sample', 'look', 'drainFlow', 'refill', 'draw', 'service', 'meter', 'tank', 'brineTank', 'brine', 'pressure', 'drops', 'run', 'books', 'plate', 'signs', 'place',
+  'symptoms', 'looks', 'counts', 'before', 'beforeMore', 'after', 'afterMore', 'promise', 'checks'];
 export const groupId = id => (VISIT_GROUPS.includes(id) ? `visit.group.${id}` : `screen.group.${id}`);
 
 const waterFor = country => (country.units === 'us' ? { value: 1000, unit: 'gal' } : { value: 1, unit: 'm3' });
@@ -161,6 +177,29 @@ export const QUESTIONS = {
       pressure: ['rest', 'flowing', 'bypassRest', 'bypassFlowing'], meter: ['meterBucket', 'meterFills', 'meterCounted', 'meterStep'],
       plate: ['size', 'resinAgeYears', 'salt', 'saltPerRegeneration', 'control'], signs: ['saltTank', 'drainLine', 'softerOutlet', 'valveComesOff'],
       place: ['brineTankAndLine', 'drain', 'drainLineFlow', 'valveBore', 'placeForMeter', 'powerWithinReach', 'surgeProtection', 'bypass', 'resinGood', 'wasteWater'] } },
+  complaint: { operation: 'diagnoseComplaint', visit: true,
+    parts: ['symptoms', 'softDays', 'looks', 'counts', 'books', 'hardness', 'hotHardness', 'drain', 'drainInService', 'refill', 'refillMinutes', 'brineDraw', 'brineDrawLiquid', 'brine', 'meterCheck', 'run', 'resinTank', 'serviceFlow',
+      'pressure', 'chlorideExcess', 'unsafeRawWater', 'water', 'household', 'softener', 'preferences', 'site'],
+    first: { symptoms: ['symptoms'], water: ['hardness'], household: ['people'], softener: ['size', 'control', 'saltPerRegeneration'] },
+    needed: ['symptoms', 'hardness', 'people', 'size', 'control'],
+    more: { looks: ['softDays', 'unsafeRawWater', ...LOOKS], drops: ['rawDrops', 'outletDrops', 'tapDrops', 'hotDrops', 'dropSize', 'chlorideExcess'], counts: ['countDays', 'countRegenerations', 'countWater'],
+      books: ['saltUsed', 'regenerations', 'bagUsed'], drainFlow: ['drainVolume', 'drainSeconds', 'drainInService'], draw: ['drawVolume', 'drawSeconds', 'drawLiquid'], refill: ['refillVolume', 'refillSeconds', 'refillRun'],
+      brine: ['degrees', 'brineTemperature'], meter: ['meterBucket', 'meterFills', 'meterCounted', 'meterStep'], run: ['runVolume', 'runStep'], tank: ['outerDiameter', 'innerDiameter', 'innerHeight', 'freeboard', 'gravelDepth', 'bottom'],
+      service: ['serviceVolume', 'serviceSeconds'], pressure: ['rest', 'flowing', 'bypassRest', 'bypassFlowing'],
+      water: ['iron', ...WATER], household: ['use', ...HOUSEHOLD], softener: ['salt', 'resinAgeYears', 'brineDirection'], cycle: RINSES, site: ['wasteWater'] } },
+  start: { operation: 'planCommissioning', visit: true,
+    parts: ['water', 'household', 'softener', 'brineTank', 'site', 'prices', 'preferences'],
+    first: { water: ['hardness', 'iron'], household: ['people'], softener: ['size'], checks: ['checks'] },
+    needed: ['hardness', 'people', 'size'],
+    more: { cycle: ['startDate', 'drainFlow', 'brineDrawFlow', 'brineSuction', 'refillFlow', 'supplyFlow'], brineTank: ['brineWidth', 'brineShape', 'voidShare'],
+      water: WATER, household: ['use', ...HOUSEHOLD], softener: ['salt', 'brineDirection'], money: PRICES, site: ['wasteWater'] } },
+  savings: { operation: 'verifySavings', visit: true,
+    parts: ['before', 'after', 'plannedControl', 'promise', 'changedOn', 'prices'],
+    first: { before: ['From', 'To', 'Control', 'Count', 'Salt', 'Bags', 'MeterStart', 'MeterEnd'].map(each => `before${each}`), after: ['From', 'To', 'Control', 'Count', 'Salt', 'Bags', 'MeterStart', 'MeterEnd'].map(each => `after${each}`),
+      promise: ['promised'] },
+    needed: ['beforeFrom', 'beforeTo', 'beforeControl', 'beforeCount'],
+    more: { beforeMore: ['SaltAtStart', 'SaltAtEnd', 'SaltOff', 'Water', 'Hardness', 'Outlet', 'WaterEach'].map(each => `before${each}`), afterMore: ['SaltAtStart', 'SaltAtEnd', 'SaltOff', 'Water', 'Hardness', 'Outlet', 'WaterEach'].map(each => `after${each}`),
+      promise: ['plannedControl', 'changedOn', 'residents'], money: PRICES } },
 };
 
 export const QUESTION_IDS = Object.keys(QUESTIONS);
@@ -170,6 +209,7 @@ export const PATHS = { assess: '/v1/assessment', reviewSettings: '/v1/settings-r
   convertHardness: '/v1/hardness-conversion', readMeter: '/v1/meter-readings', scheduleRegeneration: '/v1/regeneration-schedule',
   compareAlternatives: '/v1/alternatives', chartResinCapacity: '/v1/resin-capacity', chooseReserve: '/v1/reserve-choice', designCycle: '/v1/regeneration-cycle',
   readWaterReport: '/v1/water-report', reduceFieldMeasurements: '/v1/field-measurements', checkInstallation: '/v1/installation-check',
+  diagnoseComplaint: '/v1/complaint-diagnosis', planCommissioning: '/v1/commissioning-plan', verifySavings: '/v1/savings-verification', planUpkeep: '/v1/upkeep-plan',
   compareCases: '/v1/comparison', blendHardness: '/v1/hardness-blending', estimatePayback: '/v1/retrofit-payback' };
 
 /** The field of a question that a pointer of its request belongs to, with its name; undefined where it has none. */
@@ -185,11 +225,15 @@ export function isGiven(name, readings) {
   const { pointer, instead = [] } = FIELDS[name];
   if (name === 'results') { return rowsOf(readings).length > 0; }
   if (name === 'drainVolume') { return isMeasured(readings) || isSeen(readings); }
+  if (name === 'beforeCount') { return isCounted(readings.before); }
   if (name === 'control') { return controlGiven(readings); }
   if (name === 'days') { return daysOf(readings.days)?.ready === true; }
   if (name === 'size' && at(readings, '/softener/tankHeight') && !at(readings, '/softener/tankDiameter')) { return false; }
   return [pointer, ...instead].some(each => at(readings, each) !== undefined);
 }
+
+/** Whether the salt of a period is known, by regenerations or by bags. */
+const isCounted = of => of?.bags !== undefined || (of?.regenerations !== undefined && of.saltPerRegeneration !== undefined);
 
 /** The operations whose contracts a question's fields are in. */
 export const operationsOf = question => [QUESTIONS[question].operation, QUESTIONS[question].besides].filter(Boolean);
@@ -211,12 +255,21 @@ export function halvesOf(question, readings, contract, fieldOf) {
     return (readings.results ?? []).flatMap((row, index) => !isBegun(row) ? [] : [...(row.parameter ? [] : [`/results/${index}/parameter`]),
       ...(row.value === undefined && !WITHOUT_NUMBER.includes(row.qualifier) ? [`/results/${index}/value`] : [])]);
   }
-  if (question !== 'visit') { return []; }
+  if (question === 'savings') { return halfPeriods(readings); }
+  if (question !== 'visit' && question !== 'complaint') { return []; }
   const tank = readings.resinTank && !readings.resinTank.outerDiameter && !readings.resinTank.innerDiameter ? ['/resinTank/outerDiameter'] : [];
-  return [...tank, ...QUESTIONS.visit.parts.filter(name => typeof readings[name] === 'object')
+  return [...tank, ...QUESTIONS[question].parts.filter(name => typeof readings[name] === 'object' && !['water', 'household', 'softener'].includes(name))
     .flatMap(name => (fieldOf(contract, `/${name}`, readings)?.required ?? []).filter(each => readings[name][each] === undefined).map(each => `/${name}/${each}`)),
-    ...(readings.run && !readings.hardness ? ['/hardness/raw'] : [])];
+    ...(readings.run && !readings.hardness ? ['/hardness/raw'] : []), ...(question === 'complaint' && readings.hotHardness && !readings.hardness?.tap ? ['/hardness/tap'] : [])];
 }
+
+/** What lacks in a period that was begun, and in a pair of readings of its meter. */
+const halfPeriods = readings => ['before', 'after'].filter(name => readings[name]).flatMap(name => {
+  const of = readings[name];
+  return [...(name === 'before' ? [] : ['from', 'to', 'control'].filter(each => of[each] === undefined)), ...(isCounted(of) ? [] : of.regenerations !== undefined ? ['saltPerRegeneration'] : name === 'before' ? [] : ['regenerations']),
+    ...(of.meterStart && !of.meterEnd ? ['meterEnd'] : of.meterEnd && !of.meterStart ? ['meterStart'] : []),
+    ...(of.saltAtStart && !of.saltAtEnd ? ['saltAtEnd'] : of.saltAtEnd && !of.saltAtStart ? ['saltAtStart'] : [])].map(each => `/${name}/${each}`);
+});
 
 function controlGiven(readings) {
   const control = readings.softener?.control;
@@ -291,7 +344,7 @@ function complete(request) {
 export function requestOf(question, readings, country) {
   const { operation, parts, alone } = QUESTIONS[question];
   if (missingOf(question, readings).length > 0) { return null; }
-  if (QUESTIONS[question].visit) { return question === 'report' ? reportOf(readings, country) : visitOf(readings, country); }
+  if (QUESTIONS[question].visit) { return VISITS[question](readings, country); }
   if (alone && !isGiven('people', readings)) {
     return { operation: alone, path: PATHS[alone], request: { hardness: readings.water.hardness } };
   }
@@ -334,6 +387,38 @@ function visitOf(readings, country) {
   if (!isMeasured(readings)) { return checked; }
   return { ...job('reduceFieldMeasurements', { ...taken(QUESTIONS.visit.parts, readings), ...(softener ? { softener } : {}), ...(site ? { site } : {}), ...home }), ...(checked ? { beside: checked } : {}) };
 }
+
+/** The parts of a case that a question takes, whole, without money that the country has none of. */
+function caseOf(question, readings, country) {
+  const full = inDegreesOf(country, complete({ ...taken(QUESTIONS[question].parts, readings), household: household(readings, country), units: country.units }));
+  return moneyIsKnown(full, country) ? full : withoutMoney(full);
+}
+
+const complaintOf = (readings, country) => job('diagnoseComplaint', caseOf('complaint', readings, country));
+
+/** A softener that has not been set yet, and what was read at it. */
+function startOf(readings, country) {
+  const { brineTank, softener, ...rest } = caseOf('start', readings, country);
+  const { control, saltPerRegeneration, saltDose, uncertainty, ...set } = softener;
+  const read = Object.entries(readings.checks ?? {}).filter(([, each]) => each.value !== undefined || each.yes !== undefined).map(([check, each]) => ({ check, ...each }));
+  return job('planCommissioning', { ...rest, softener: set, ...(brineTank?.width ? { brineTank: taken(['shape', 'width', 'voidShare'], brineTank) } : {}), ...(read.length ? { readings: read } : {}) });
+}
+
+/** A period, with both readings of its meter where these are given: the service takes one from the other. */
+function periodOf({ meterStart, meterEnd, saltBag, ...of }, country) {
+  const meter = meterStart && meterEnd && !of.water ? { meter: { unit: meterStart.unit }, kind: 'register', readings: [{ at: of.from, value: meterStart.value }, { at: of.to, value: meterEnd.value }] } : undefined;
+  return { ...of, ...(meter ? { meter } : {}), ...(saltBag?.price?.unit === country.money ? { saltBag } : {}) };
+}
+
+function savingsOf(readings, country) {
+  const { before, after, plannedControl, promise, changedOn } = readings;
+  const whole = complete({ prices: readings.prices });
+  const { prices } = moneyIsKnown(whole, country) ? whole : withoutMoney(whole);
+  return job('verifySavings', { before: periodOf(before, country), ...(after ? { after: periodOf(after, country) } : plannedControl ? { plannedControl } : {}), ...(promise ? { promise } : {}), ...(changedOn ? { changedOn } : {}),
+    ...(readings.household?.people ? { people: readings.household.people } : {}), ...(prices ? { prices } : {}), country: country.home, units: country.units });
+}
+
+const VISITS = { report: reportOf, visit: visitOf, complaint: complaintOf, start: startOf, savings: savingsOf };
 
 /** A case after an answer's parts were taken into it, with what stood there before where it was measured. */
 export function withParts(readings, parts) {
