@@ -78,7 +78,7 @@ function calculate() {
   const open = state.case;
   if (!open) { return; }
   const missing = [...new Set([...missingOf(open.question, open.readings).map(name => FIELDS[name].pointer), ...problemsOf().map(({ pointer }) => pointer)])];
-  const wanted = missing.length ? null : requestOf(open.question, open.readings, here());
+  const wanted = missing.length ? null : requestOf(open.question, open.readings, here(), open.seen);
   if (!wanted) {
     if (open.answer) { state = { ...state, case: { ...open, answer: { ...open.answer, stale: true } } }; }
     calculator.want(null, missing);
@@ -474,6 +474,7 @@ const ctx = {
   name(pointer) {
     const row = /^\/results\/(\d+)/.exec(pointer);
     if (row) { return parts?.resultName?.(state.case?.readings.results?.[row[1]], Number(row[1]), text); }
+    if (pointer.startsWith('/checks/')) { return parts?.checkName?.(pointer, state.case); }
     const name = nameAt(pointer);
     return name && text(labelId(name)) !== labelId(name) ? text(labelId(name)) : undefined;
   },

@@ -59,15 +59,31 @@ function checkView(check, form) {
     ${draft && given?.value === undefined ? html`<p class="fault"><span aria-hidden="true">▲ </span>${text('screen.notNumber', check.name)}</p>` : nothing}${outcome(check, given, form)}</div>`;
 }
 
+/** The name of the check that a pointer leads to. */
+export const checkName = (pointer, open) => open.answer?.answer.checks?.find(({ check }) => check === pointer.split('/')[2])?.name;
+
+/** Stages that are open, by case: the first with a check that was not made opens by itself, and none shuts by itself. */
+const stagesOf = new Map();
+function openStages(id, first) {
+  const mine = stagesOf.get(id) ?? { open: new Set(), begun: new Set() };
+  stagesOf.set(id, mine);
+  if (first && !mine.begun.has(first)) { mine.begun.add(first); mine.open.add(first); }
+  return mine.open;
+}
+
+const entries = answer => html`<dl class="entries">${answer.settings.filter(each => each.entered).map(each => html`<div><dt>${each.name}</dt><dd>${each.shows}</dd></div>`)}</dl>`;
+
 COMPOSITES.checks = function checks(form, name, pointer) {
   const { text } = form;
   const answer = form.case.answer?.operation === 'planCommissioning' ? form.case.answer.answer : null;
   if (!answer) { return html`<div class="field" id=${idOf(pointer)} data-pointer=${pointer} tabindex="-1"><p class="hint">${text('visit.checksCome')}</p></div>`; }
   const read = form.case.readings.checks ?? {};
-  const done = stage => stage.checks.length > 0 && stage.checks.every(each => read[each] !== undefined);
-  return html`<div class="field" id=${idOf(pointer)} data-pointer=${pointer} tabindex="-1"><p class="hint">${text('visit.checksHint')}</p><ol class="stages" aria-label=${text(labelId(name))}>${answer.stages.map(stage => html`<li><h3>${stage.instruction}</h3>
-    <p class="quiet">${text('visit.takesMinutes', inFull(stage.minutes, form))}${done(stage) ? ` · ${text('visit.stageDone')}` : ''}</p>
-    ${stage.checks.map(each => answer.checks.find(({ check }) => check === each)).filter(Boolean).map(each => checkView(each, form))}</li>`)}</ol></div>`;
+  const made = stage => stage.checks.filter(each => read[each] !== undefined).length;
+  const shown = openStages(form.case.id, answer.stages.find(stage => stage.checks.length > made(stage))?.stage);
+  const head = stage => html`${stage.instruction} <span class="quiet">${text('visit.takesMinutes', numeral(Math.ceil(stage.minutes), form.language))}${stage.checks.length ? ` ${text('visit.checksMade', made(stage), stage.checks.length)}` : ''}</span>`;
+  const body = stage => html`${stage.stage === 'enterSettings' ? entries(answer) : nothing}${stage.checks.map(each => answer.checks.find(({ check }) => check === each)).filter(Boolean).map(each => checkView(each, form))}`;
+  return html`<div class="field" id=${idOf(pointer)} data-pointer=${pointer} tabindex="-1"><p class="hint">${text('visit.checksHint')}</p><ol class="stages" aria-label=${text(labelId(name))}>${answer.stages.map(stage => html`<li>${stage.checks.length ? html`<details .open=${shown.has(stage.stage)} @toggle=${event => { if (event.target.open) { shown.add(stage.stage); } else { shown.delete(stage.stage); } }}>
+    <summary>${head(stage)}</summary>${body(stage)}</details>` : html`<p>${head(stage)}</p>${stage.stage === 'sanitise' ? html`<p class="hint">${text('visit.bleach', inFull(answer.brine.bleachMillilitres, form, 2), inFull(answer.brine.contactMinutes, form))}</p>` : nothing}`}</li>`)}</ol></div>`;
 };
 
 // ---- the answer ----

@@ -69,7 +69,7 @@ function entry(test, ctx) {
     document.getElementById('answer')?.focus({ preventScroll: true });
   };
   const there = names.filter(name => ctx.isUnfolded(name));
-  return html`<form class="entry" novalidate @submit=${send}>${names.map(name => there.includes(name) ? html`<p><button type="button" class="link" @click=${() => ctx.edit(FIELDS[name].pointer)}>${ctx.text(labelId(name))}</button></p>` : fieldView(name, form, undefined, true))}
+  return html`<form class="entry" novalidate @submit=${send}>${names.map(name => there.includes(name) ? html`<p><button type="button" class="link" @click=${() => ctx.edit(FIELDS[name].pointer)}>${ctx.text(labelId(name))}</button></p>` : fieldView(name, form, undefined, false))}
     ${there.length === names.length ? nothing : html`<p><button type="submit" class="primary">${ctx.text('visit.takeResult')}</button></p>`}</form>`;
 }
 
@@ -86,6 +86,9 @@ function next(answer, ctx) {
       <p><button type="button" class="small" @click=${() => { chosen.set(answer, each.test); ctx.redraw(); document.getElementById('result-tests')?.focus(); }}>${ctx.text('visit.doThis')}</button></p></li>`)}</ul></details>` : nothing}</section>`;
 }
 
+/** How many lines of what was found are open; what does not agree always is. */
+const OPEN_EVIDENCE = 2;
+
 /** What a cause predicts against what was found: what does not agree first. */
 function evidence({ balances }, of, ctx) {
   const known = balances.filter(each => each.met !== undefined).sort((one, other) => Number(one.met) - Number(other.met));
@@ -93,7 +96,9 @@ function evidence({ balances }, of, ctx) {
     const found = each.measured !== undefined ? html`<data value=${each.measured} data-from=${`/causes/${of}/balances/${balances.indexOf(each)}/measured`} data-kind="three">${number(each.measured, each.unit, ctx)}</data>` : ctx.text(`screen.flag.${each.seen}`);
     return html`<li><strong>${ctx.text(each.met ? 'visit.agrees' : 'visit.agreesNot')}</strong> ${each.message}: ${found} <span class="quiet">${ctx.text('visit.expects', expected(each.sign, each.predictedLow, each.predictedHigh, each.unit, ctx))}</span></li>`;
   };
-  return known.length ? html`<h4>${ctx.text('visit.speaksFor')}</h4><ul>${known.map(line)}</ul>` : nothing;
+  const front = known.slice(0, Math.max(OPEN_EVIDENCE, known.filter(each => !each.met).length));
+  const list = some => html`<ul class="bare evidence">${some.map(line)}</ul>`;
+  return known.length ? html`<h4>${ctx.text('visit.speaksFor')}</h4>${list(front)}${known.length > front.length ? html`<details><summary>${ctx.text('visit.moreFits', known.length - front.length)}</summary>${list(known.slice(front.length))}</details>` : nothing}` : nothing;
 }
 
 /** What it takes while it is left, without what is nothing. */
@@ -105,7 +110,10 @@ function left({ ifLeft }, ctx) {
   return parts.length ? html`<p><strong>${ctx.text('visit.ifLeft')}</strong> ${parts.join(', ')}</p>` : nothing;
 }
 
-const sure = (cause, of, ctx) => html`<data value=${cause.sharePercent} data-from=${`/causes/${of}/sharePercent`} data-kind="two">${ctx.text('visit.sure', Math.round(cause.sharePercent))}</data>`;
+/** Nothing is certain before it is repaired. */
+const SUREST = 99;
+const inWords = ({ sharePercent }, ctx) => ctx.text('visit.sure', Math.min(SUREST, Math.round(sharePercent)));
+const sure = (cause, of, ctx) => html`<data value=${cause.sharePercent} data-from=${`/causes/${of}/sharePercent`} data-kind="percent">${inWords(cause, ctx)}</data>`;
 const detail = (cause, of, ctx) => html`<p><strong>${ctx.text('visit.remedy')}</strong> ${cause.fix}</p>${left(cause, ctx)}${evidence(cause, of, ctx)}`;
 
 /** Causes that can hurt stand by themselves, before all others. */
@@ -122,6 +130,6 @@ shows('diagnoseComplaint', (kept, ctx) => {
   const top = [...answer.causes].sort((one, other) => other.sharePercent - one.sharePercent)[0];
   const named = top && answer.verdict !== 'unexplained';
   return { sentence: !named ? answer.summary : answer.verdict === 'found' ? top.message : `${ctx.text('visit.mostLikely')} ${top.message}`, action: answer.nextTests.length && answer.verdict !== 'found' ? ['result-tests', 'visit.toNextTest'] : null,
-    ...(named ? { figure: ctx.text('visit.sure', Math.round(top.sharePercent)), range: answer.causes.length > 1 ? ctx.text('visit.otherCauses', answer.causes.length - 1) : '' } : {}),
+    ...(named ? { figure: inWords(top, ctx), range: answer.causes.length > 1 ? ctx.text('visit.otherCauses', answer.causes.length - 1) : '' } : {}),
     cautionsFirst: true, why: [answer.summary], steps: answer.verdict === 'found' ? html`${causes(answer, top, ctx)}${next(answer, ctx)}` : html`${next(answer, ctx)}${causes(answer, top, ctx)}` };
 });

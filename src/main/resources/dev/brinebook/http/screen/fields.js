@@ -194,7 +194,7 @@ function choice(form, name, pointer, rules, optional) {
   const words = each => form.text(flag ? `screen.flag.${each}` : optionId(name, each));
   return html`<div class="field">${label(form, name, pointer, null, optional)}${hintOf(form, hintId(name), pointer)}
     <select id=${idOf(pointer)} data-pointer=${pointer} aria-describedby=${described(form, pointer, form.text(hintId(name)) !== hintId(name))} @change=${event => set(event.target.value)}>
-      <option value="" ?selected=${given === undefined}>${rules.usual === undefined || rules.usual === 'unknown' || flag ? form.text('screen.doNotKnow') : form.text('screen.assumed', words(rules.usual))}</option>
+      <option value="" ?selected=${given === undefined}>${!optional && FIELDS[name]?.visit && !flag ? form.text('visit.choose') : rules.usual === undefined || rules.usual === 'unknown' || flag ? form.text('screen.doNotKnow') : form.text('screen.assumed', words(rules.usual))}</option>
       ${options.map(each => html`<option value=${each} ?selected=${String(given) === each}>${words(each)}</option>`)}</select>${below(form, pointer)}
     ${given === false && PRICED[pointer] && QUESTIONS[form.case.question].visit ? fieldView('priceToMeet', form, `/site/prices/${PRICED[pointer]}`) : nothing}</div>`;
 }

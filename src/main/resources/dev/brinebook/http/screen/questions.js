@@ -99,14 +99,14 @@ const LOOKS = ['saltLevelUnchanged', 'saltBridge', 'controllerRight', 'displayCo
 /** A period of readings, with the water as a total or by the register at both ends. */
 const period = name => Object.fromEntries([['From', 'from'], ['To', 'to'], ['Control', 'control'], ['Count', 'regenerations'], ['Salt', 'saltPerRegeneration'], ['SaltOff', 'saltPerRegenerationPlusMinus'], ['Bags', 'bags'],
   ['SaltAtStart', 'saltAtStart'], ['SaltAtEnd', 'saltAtEnd'], ['Water', 'water'], ['MeterStart', 'meterStart', 'water'], ['MeterEnd', 'meterEnd', 'water'], ['Hardness', 'hardness'], ['Outlet', 'outletHardness'],
-  ['WaterEach', 'waterPerRegeneration']].map(([end, property, rules]) => [`${name}${end}`, { pointer: `/${name}/${property}`, like: `period${end}`, ...(rules ? { rules: `/${name}/${rules}` } : {}) }]));
+  ['WaterEach', 'waterPerRegeneration']].map(([end, property, rules]) => [`${name}${end}`, { pointer: `/${name}/${property}`, like: `period${end}`, ...(rules ? { rules: `/${name}/${rules}`, also: [`/${name}/meter`] } : {}) }]));
 Object.assign(FIELDS, atVisit({
   symptoms: { pointer: '/symptoms', as: 'symptoms' }, softDays: '/softDays', hotDrops: '/hotHardness', drainInService: '/drainInService', chlorideExcess: '/chlorideExcess', unsafeRawWater: '/unsafeRawWater',
   countDays: '/counts/days', countRegenerations: '/counts/regenerations', countWater: '/counts/meteredWater',
   ...Object.fromEntries(LOOKS.map(name => [name, { pointer: `/looks/${name}`, words: `complaintSign.${name}` }])),
   ...period('before'), ...period('after'), plannedControl: { pointer: '/plannedControl', like: 'periodControl' }, promised: '/promise/saltPercent', changedOn: '/changedOn',
-  residents: { pointer: '/household/people', rules: '/people' }, startDate: '/preferences/startDate', brineSuction: '/softener/flows/brineSuction',
-  checks: { pointer: '/checks', as: 'checks', rules: '/readings' },
+  residents: { pointer: '/household/people', rules: '/people', also: ['/people'] }, startDate: '/preferences/startDate', brineSuction: '/softener/flows/brineSuction',
+  checks: { pointer: '/checks', as: 'checks', rules: '/readings', also: ['/readings'] },
 }));
 /** Prices of meeting a condition of the site, asked where it is not met. */
 export const PRICED = { '/site/brineTankAndLine': 'brineTankAndLine', '/site/drain': 'drain', '/site/placeForMeter': 'placeForMeter', '/site/powerWithinReach': 'powerWithinReach',
@@ -340,11 +340,12 @@ function complete(request) {
 /**
  * The request of a case as the contract has it, with its operation and path; null while needed fields are open. The days of what a
  * meter showed are not in it: the service makes them of the readings.
+ * @param seen the day of the case
  */
-export function requestOf(question, readings, country) {
+export function requestOf(question, readings, country, seen) {
   const { operation, parts, alone } = QUESTIONS[question];
   if (missingOf(question, readings).length > 0) { return null; }
-  if (QUESTIONS[question].visit) { return VISITS[question](readings, country); }
+  if (QUESTIONS[question].visit) { return VISITS[question](readings, country, seen); }
   if (alone && !isGiven('people', readings)) {
     return { operation: alone, path: PATHS[alone], request: { hardness: readings.water.hardness } };
   }
@@ -396,12 +397,12 @@ function caseOf(question, readings, country) {
 
 const complaintOf = (readings, country) => job('diagnoseComplaint', caseOf('complaint', readings, country));
 
-/** A softener that has not been set yet, and what was read at it. */
-function startOf(readings, country) {
-  const { brineTank, softener, ...rest } = caseOf('start', readings, country);
+/** A softener that has not been set yet, and what was read at it; it starts on the day on which it was seen. */
+function startOf(readings, country, seen) {
+  const { brineTank, softener, preferences, ...rest } = caseOf('start', readings, country);
   const { control, saltPerRegeneration, saltDose, uncertainty, ...set } = softener;
   const read = Object.entries(readings.checks ?? {}).filter(([, each]) => each.value !== undefined || each.yes !== undefined).map(([check, each]) => ({ check, ...each }));
-  return job('planCommissioning', { ...rest, softener: set, ...(brineTank?.width ? { brineTank: taken(['shape', 'width', 'voidShare'], brineTank) } : {}), ...(read.length ? { readings: read } : {}) });
+  return job('planCommissioning', { ...rest, softener: set, ...(preferences || seen ? { preferences: { startDate: seen, ...preferences } } : {}), ...(brineTank?.width ? { brineTank: taken(['shape', 'width', 'voidShare'], brineTank) } : {}), ...(read.length ? { readings: read } : {}) });
 }
 
 /** A period, with both readings of its meter where these are given: the service takes one from the other. */

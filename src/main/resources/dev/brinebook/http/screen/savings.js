@@ -7,6 +7,8 @@ import { numeral } from './rounding.js';
 import { inFull } from './visit-parts.js';
 
 const whole = (percent, ctx) => `${numeral(Math.round(percent), ctx.language)}\u00a0%`;
+/** A share of the salt that is saved, or used more. */
+const share = (percent, ctx) => ctx.text(percent < 0 ? 'visit.morePercent' : 'visit.lessPercent', whole(Math.abs(percent), ctx));
 const size = ({ value, unit }) => ({ value: Math.abs(value), unit });
 /** An amount that is saved, or that is used more. */
 const gained = (amount, kind, ctx) => (kind === 'money' ? gainInWords(amount, ctx) : amount.value < 0 ? ctx.text('visit.usedMore', words(size(amount), kind, ctx)) : words(amount, kind, ctx));
@@ -41,7 +43,7 @@ const waiting = ({ waiting: rows }, ctx) => html`<section aria-labelledby="resul
 /** When to read again, where it is too early. */
 const again = (answer, ctx) => answer.moreWeeks ? html`<p class="lead">${ctx.text('visit.readAgain', answer.moreWeeks, ctx.date(answer.readAgainOn))}</p>` : nothing;
 
-const promise = ({ promise: seen }, ctx) => seen ? html`<section class="part"><h2>${ctx.text('visit.promiseSeen')}</h2><p>${ctx.text('visit.promisedAndSeen', whole(seen.promisedPercent, ctx), whole(seen.seenPercent, ctx))}</p>
+const promise = ({ promise: seen }, ctx) => seen ? html`<section class="part"><h2>${ctx.text('visit.promiseSeen')}</h2><p>${ctx.text('visit.promisedAndSeen', whole(seen.promisedPercent, ctx), share(seen.seenPercent, ctx))}</p>
   ${seen.factor > 0 ? html`<p class="quiet">${ctx.text('visit.nextPromises', inFull(seen.factor, ctx, 2))}</p>` : nothing}</section>` : nothing;
 
 /** The verdict in a word; without a promise the question is whether anything is saved. */
@@ -58,7 +60,7 @@ shows('verifySavings', (kept, ctx) => {
   if (!answer.salt) { return { sentence: answer.summary, action: null, cautionsFirst: true, why: [], steps: html`${answer.waiting ? waiting(answer, ctx) : nothing}${findings(answer, ctx)}` }; }
   const { percent } = answer.salt;
   return { sentence: `${ctx.text(verdict(answer))}\n${answer.summary}`, action: null, cautionsFirst: true, why: [], does: again(answer, ctx),
-    figure: ctx.text(percent < 0 ? 'visit.morePercent' : 'visit.lessPercent', whole(Math.abs(percent), ctx)), range: interval(answer.salt, ctx),
+    figure: share(percent, ctx), range: interval(answer.salt, ctx),
     steps: html`${findings(answer, ctx)}${saved(answer, ctx)}${causes(answer, ctx)}${promise(answer, ctx)}` };
 });
 
