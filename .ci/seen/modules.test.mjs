@@ -8,6 +8,7 @@ import { pathToFileURL } from 'node:url';
 const load = name => import(pathToFileURL(`src/main/resources/dev/brinebook/http/screen/${name}.js`));
 const [cases, calculators, contracts, countries, pastes, tables, questions, rounding, texts, units] = await Promise.all(
   ['case', 'calculator', 'contract', 'country', 'paste', 'paste-table', 'questions', 'rounding', 'texts', 'units'].map(load));
+await load('afterwards');
 const whole = JSON.parse(readFileSync('openapi/openapi.json', 'utf8'));
 const example = name => JSON.parse(readFileSync(`openapi/examples/${name}.request.json`, 'utf8'));
 const contractOf = id => {

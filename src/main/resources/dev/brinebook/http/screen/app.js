@@ -630,7 +630,7 @@ function loadLater(names) {
 }
 
 async function fetchLater(name) {
-  preload(name === 'report' ? [name, 'visit-parts', 'paste-table'] : [name, 'visit-parts']);
+  preload([name, 'visit-parts', ...(name === 'report' ? ['paste-table'] : name === 'visit' ? [] : ['afterwards'])]);
   const [words, , view] = await Promise.all([wordsOf(state.tag, true), loadParts(), loadParts().then(() => import(`./${name}.js`))]);
   Object.assign(parts, view);
   text = words;

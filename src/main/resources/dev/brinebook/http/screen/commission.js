@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 /** Putting a softener into service: stages and checks as a list with a field for each reading, then settings, later checks and upkeep. */
+import './afterwards.js';
 import { shows } from './answers.js';
 import { COMPOSITES, idOf } from './fields.js';
 import { fold } from './fold.js';

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 /** A complaint: what people say is wrong, its likely causes with what speaks for each, and the next test with fields for its result. */
+import './afterwards.js';
 import { shows } from './answers.js';
 import { fieldOf } from './contract.js';
 import { at } from './case.js';

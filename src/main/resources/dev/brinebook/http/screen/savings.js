@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 /** What a change saved: the verdict, the saving with its interval, what explains the difference, and how long to wait. */
+import './afterwards.js';
 import { shows } from './answers.js';
 import { gainInWords, words } from './figures.js';
 import { html, nothing } from './lit-html.js';
