@@ -62,11 +62,14 @@ HALVES.complaint = (readings, contract, fieldOf) => [...halfParts('complaint', r
 
 const complaintOf = (readings, country) => job('diagnoseComplaint', caseOf('complaint', readings, country));
 
+/** The checks that were made, in the order in which they are sent. */
+export const readOf = readings => Object.entries(readings.checks ?? {}).filter(([, each]) => each.value !== undefined || each.yes !== undefined).map(([check, each]) => ({ check, ...each }));
+
 /** A softener that has not been set yet, and what was read at it; it starts on the day on which it was seen. */
 function startOf(readings, country, seen) {
   const { brineTank, softener, preferences, ...rest } = caseOf('start', readings, country);
   const { control, saltPerRegeneration, saltDose, uncertainty, ...set } = softener;
-  const read = Object.entries(readings.checks ?? {}).filter(([, each]) => each.value !== undefined || each.yes !== undefined).map(([check, each]) => ({ check, ...each }));
+  const read = readOf(readings);
   return job('planCommissioning', { ...rest, softener: set, ...(preferences || seen ? { preferences: { startDate: seen, ...preferences } } : {}), ...(brineTank?.width ? { brineTank: taken(['shape', 'width', 'voidShare'], brineTank) } : {}), ...(read.length ? { readings: read } : {}) });
 }
 

@@ -161,6 +161,8 @@ function problems() {
 /** The pointer of the field that a pointer of the service leads to. */
 function fieldPointer(pointer) {
   const contract = contracts[QUESTIONS[state.case.question].operation];
+  const reading = /^\/readings\/(\d+)/.exec(pointer);
+  if (reading && parts?.checkAt && state.case.question === 'start') { return parts.checkAt(Number(reading[1]), state.case.readings); }
   const trimmed = pointer.replace(/\/(value|unit)$/, '');
   return contract && fieldOf(contract, trimmed, state.case.readings) ? trimmed : fieldAt(trimmed, state.case.question)?.pointer ?? trimmed;
 }
@@ -476,7 +478,9 @@ const ctx = {
     if (row) { return parts?.resultName?.(state.case?.readings.results?.[row[1]], Number(row[1]), text); }
     if (pointer.startsWith('/checks/')) { return parts?.checkName?.(pointer, state.case); }
     const name = nameAt(pointer);
-    return name && text(labelId(name)) !== labelId(name) ? text(labelId(name)) : undefined;
+    if (!name || text(labelId(name)) === labelId(name)) { return undefined; }
+    const period = /^\/(before|after)\//.exec(pointer);
+    return period ? `${text(`visit.group.${period[1]}`)}: ${text(labelId(name))}` : text(labelId(name));
   },
   /** What was assumed, in words. */
   value(assumption) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 /** Putting a softener into service: stages and checks as a list with a field for each reading, then settings, later checks and upkeep. */
-import './afterwards.js';
+import { readOf } from './afterwards.js';
 import { shows } from './answers.js';
 import { COMPOSITES, idOf } from './fields.js';
 import { fold } from './fold.js';
@@ -53,13 +53,16 @@ function checkView(check, form) {
     const fits = found?.value !== undefined;
     form.set([[`/readings${pointer}`, fits ? { value: found.value, unit } : undefined], ['draft', `${pointer}/value`, value === '' ? undefined : value]], pointer);
   };
+  const problem = form.problems.get(`${pointer}/value`);
   const shown = draft ?? (given?.value === undefined ? '' : numeral(given.value, form.language).replaceAll('\u00a0', ''));
   return html`<div class="check"><p class="what"><label for=${id}><strong>${check.name}</strong></label> ${check.how}</p>${band(check, form)}
-    <div class="with-unit"><input id=${id} inputmode="decimal" autocomplete="off" size="7" data-pointer="${pointer}/value" .value=${shown} @input=${event => type(event.target.value)} @change=${() => { if (given?.value !== undefined) { form.set([['draft', `${pointer}/value`, undefined]], pointer); } }}>
+    <div class="with-unit"><input id=${id} inputmode="decimal" autocomplete="off" size="7" data-pointer="${pointer}/value" .value=${shown} aria-invalid=${problem ? 'true' : nothing} aria-describedby=${problem ? `${id}-fault` : nothing} @input=${event => type(event.target.value)} @change=${() => { if (given?.value !== undefined) { form.set([['draft', `${pointer}/value`, undefined]], pointer); } }}>
       <span class="suffix">${unitWords(unit, text)}</span></div>
-    ${draft && given?.value === undefined ? html`<p class="fault"><span aria-hidden="true">▲ </span>${text('screen.notNumber', check.name)}</p>` : nothing}${outcome(check, given, form)}</div>`;
+    ${problem ? html`<p class="fault" id="${id}-fault"><span aria-hidden="true">▲ </span>${problem}</p>` : nothing}${outcome(check, given, form)}</div>`;
 }
 
+/** The field of a reading that was sent as one of a list. */
+export const checkAt = (index, readings) => `/checks/${readOf(readings)[index]?.check}/value`;
 /** The name of the check that a pointer leads to. */
 export const checkName = (pointer, open) => open.answer?.answer.checks?.find(({ check }) => check === pointer.split('/')[2])?.name;
 

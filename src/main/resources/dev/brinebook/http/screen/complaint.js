@@ -59,12 +59,12 @@ function entry(test, ctx) {
   const names = fieldsOf(test);
   const mine = ctx.applied(whole.case, held.changes);
   const missing = halvesOf('complaint', mine.readings, whole.contract, fieldOf).filter(pointer => names.some(name => FIELDS[name].pointer === pointer));
-  const faults = new Map([...missing.map(pointer => [pointer, ctx.text('visit.enterThis', ctx.name(pointer) ?? '')]),
+  const faults = new Map([...(held.changes.length ? [] : [[FIELDS[names[0]].pointer, ctx.text('visit.enterThis', ctx.name(FIELDS[names[0]].pointer) ?? '')]]), ...missing.map(pointer => [pointer, ctx.text('visit.enterThis', ctx.name(pointer) ?? '')]),
     ...names.map(name => FIELDS[name].pointer).filter(pointer => mine.drafts[pointer] && parsed(mine.drafts[pointer], []) !== undefined && at(mine.readings, pointer) === undefined).map(pointer => [pointer, ctx.text('screen.notNumber', ctx.name(pointer) ?? '')])]);
   const form = { ...whole, case: mine, problems: held.checked ? faults : new Map(), set(changes) { typed.set(key, { ...held, changes: [...(typed.get(key)?.changes ?? []), ...changes] }); ctx.redraw(); } };
   const send = event => {
     event.preventDefault();
-    if (faults.size || !held.changes.length) { typed.set(key, { ...held, checked: true }); ctx.redraw(); document.getElementById(idOf([...faults.keys()][0] ?? FIELDS[names[0]].pointer))?.focus(); return; }
+    if (faults.size) { typed.set(key, { ...held, checked: true }); ctx.redraw(); document.getElementById(idOf([...faults.keys()][0]))?.focus(); return; }
     typed.delete(key);
     whole.set(held.changes, `#test-${test.test}`);
     document.getElementById('answer')?.focus({ preventScroll: true });
