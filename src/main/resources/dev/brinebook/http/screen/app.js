@@ -486,7 +486,7 @@ const ctx = {
   value(assumption) {
     if (assumption.code !== undefined) {
       const flag = ['true', 'false'].includes(assumption.code);
-      return [`screen.${flag ? 'flag' : 'option'}.${assumption.code}`, `visit.option.${assumption.code}`].map(id => [text(id), id]).find(([words, id]) => words !== id)?.[0] ?? assumption.code;
+      return [`screen.${flag ? 'flag' : 'option'}.${assumption.code}`, `visit.option.${assumption.code}`, `visit.symptom.${assumption.code}`].map(id => [text(id), id]).find(([words, id]) => words !== id)?.[0] ?? assumption.code;
     }
     const { pointer, origin } = assumption;
     const unit = assumption.unit === 'm' ? here().length : assumption.unit;
