@@ -8,6 +8,7 @@ import { pathToFileURL } from 'node:url';
 const load = name => import(pathToFileURL(`src/main/resources/dev/brinebook/http/screen/${name}.js`));
 const [cases, calculators, contracts, countries, pastes, tables, questions, rounding, texts, units] = await Promise.all(
   ['case', 'calculator', 'contract', 'country', 'paste', 'paste-table', 'questions', 'rounding', 'texts', 'units'].map(load));
+await load('afterwards');
 const whole = JSON.parse(readFileSync('openapi/openapi.json', 'utf8'));
 const example = name => JSON.parse(readFileSync(`openapi/examples/${name}.request.json`, 'utf8'));
 const contractOf = id => {
@@ -406,4 +407,27 @@ test('what a measurement filled in is no witness of the same measurement', () =>
   const changed = { ...taken, softener: { ...taken.softener, resinAgeYears: 4 } };
   assert.deepEqual(questions.requestOf('visit', changed, US).request.softener, { ...readings.softener, resinAgeYears: 4 });
   assert.deepEqual(questions.requestOf('visit', questions.withParts(taken, answered), US).request.softener, readings.softener);
+});
+test('a saving is asked with both readings of a meter as one series, and without a later period with the control that is planned', () => {
+  const before = { from: '2026-01-05', to: '2026-04-05', control: 'clock', regenerations: 30, saltPerRegeneration: { value: 15, unit: 'lb' }, meterStart: { value: 48210, unit: 'gal' }, meterEnd: { value: 70890, unit: 'gal' } };
+  const { operation, request } = questions.requestOf('savings', { before, plannedControl: 'meteredDelayed', household: { people: 4 } }, US);
+  const { meterStart, meterEnd, ...rest } = before;
+  assert.equal(operation, 'verifySavings');
+  assert.deepEqual(request, { before: { ...rest, meter: { meter: { unit: 'gal' }, kind: 'register', readings: [{ at: '2026-01-05', value: 48210 }, { at: '2026-04-05', value: 70890 }] } },
+    plannedControl: 'meteredDelayed', people: 4, country: 'unitedStates', units: 'us' });
+  assert.equal(questions.requestOf('savings', { before: { ...before, saltPerRegeneration: undefined } }, US), null, 'the salt is not known');
+  assert.deepEqual(questions.halvesOf('savings', { before: { ...before, meterEnd: undefined }, after: { from: '2026-05-01', bags: 3, saltAtStart: { value: 20, unit: 'lb' } } }),
+    ['/before/meterEnd', '/after/to', '/after/control', '/after/saltAtEnd']);
+});
+test('a start is asked without the settings that are to come, with the readings that were made, on the day of the case', () => {
+  const readings = { water: { hardness: { value: 22, unit: 'gpg' } }, household: { people: 5 }, softener: { resinVolume: { value: 1.5, unit: 'ft3' }, control: { kind: 'clock', everyDays: 3 }, saltDose: { value: 15, unit: 'lb/ft3' } },
+    brineTank: { levelBefore: { value: 10, unit: 'in' } }, checks: { airOut: { yes: true }, refillFlow: { value: 0.41, unit: 'gpm' }, noLeak: {} } };
+  const { request } = questions.requestOf('start', readings, US, '2026-03-02');
+  assert.deepEqual([request.softener, request.brineTank, request.preferences.startDate], [{ resinVolume: { value: 1.5, unit: 'ft3' } }, undefined, '2026-03-02']);
+  assert.deepEqual(request.readings, [{ check: 'airOut', yes: true }, { check: 'refillFlow', value: 0.41, unit: 'gpm' }]);
+  assert.equal(questions.requestOf('start', { ...readings, preferences: { startDate: '2026-04-01' } }, US, '2026-03-02').request.preferences.startDate, '2026-04-01');
+});
+test('a complaint needs the cold tap beside the hot one, and the time of a bucket', () => {
+  const given = { hotHardness: { value: 9, unit: 'gpg' }, drain: { volume: { value: 5, unit: 'gal' } } };
+  assert.deepEqual(questions.halvesOf('complaint', given, contractOf('diagnoseComplaint'), contracts.fieldOf), ['/drain/seconds', '/hardness/tap']);
 });

@@ -37,13 +37,13 @@ public final class WebPages {
             "contract.js", "country.js", "example.js", "fields.js", "front.js", "pages.js", "paste.js", "questions.js", "rounding.js",
             "texts.js", "units.js", "answers.js", "charts.js", "compare.js", "figures.js", "fold.js", "ladder.js", "month.js", "more.js",
             "own-readings.js", "result.js", "set-up.js", "settings.js", "uncertain.js", "report.js", "visit.js", "visit-parts.js",
-            "paste-table.js");
+            "paste-table.js", "afterwards.js", "complaint.js", "commission.js", "savings.js");
     private static final List<String> STYLES = List.of("workbench.css", "result.css");
 
     /** Texts of the workbench, by the beginnings of their ids. */
     private static final Set<String> SHOWN = Set.of("screen.", "result.");
     /** Those of the questions of a visit, which come when one of them is opened. */
-    private static final Set<String> SHOWN_AT_VISIT = Set.of("visit.", "waterParameter.");
+    private static final Set<String> SHOWN_AT_VISIT = Set.of("visit.", "waterParameter.", "complaintSign.");
     private static final String UNIT = "unit.";
 
     /** Where a script wants its texts. */

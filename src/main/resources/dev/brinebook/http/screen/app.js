@@ -78,7 +78,7 @@ function calculate() {
   const open = state.case;
   if (!open) { return; }
   const missing = [...new Set([...missingOf(open.question, open.readings).map(name => FIELDS[name].pointer), ...problemsOf().map(({ pointer }) => pointer)])];
-  const wanted = missing.length ? null : requestOf(open.question, open.readings, here());
+  const wanted = missing.length ? null : requestOf(open.question, open.readings, here(), open.seen);
   if (!wanted) {
     if (open.answer) { state = { ...state, case: { ...open, answer: { ...open.answer, stale: true } } }; }
     calculator.want(null, missing);
@@ -161,6 +161,8 @@ function problems() {
 /** The pointer of the field that a pointer of the service leads to. */
 function fieldPointer(pointer) {
   const contract = contracts[QUESTIONS[state.case.question].operation];
+  const reading = /^\/readings\/(\d+)/.exec(pointer);
+  if (reading && parts?.checkAt && state.case.question === 'start') { return parts.checkAt(Number(reading[1]), state.case.readings); }
   const trimmed = pointer.replace(/\/(value|unit)$/, '');
   return contract && fieldOf(contract, trimmed, state.case.readings) ? trimmed : fieldAt(trimmed, state.case.question)?.pointer ?? trimmed;
 }
@@ -474,14 +476,17 @@ const ctx = {
   name(pointer) {
     const row = /^\/results\/(\d+)/.exec(pointer);
     if (row) { return parts?.resultName?.(state.case?.readings.results?.[row[1]], Number(row[1]), text); }
+    if (pointer.startsWith('/checks/')) { return parts?.checkName?.(pointer, state.case); }
     const name = nameAt(pointer);
-    return name && text(labelId(name)) !== labelId(name) ? text(labelId(name)) : undefined;
+    if (!name || text(labelId(name)) === labelId(name)) { return undefined; }
+    const period = /^\/(before|after)\//.exec(pointer);
+    return period ? `${text(`visit.group.${period[1]}`)}: ${text(labelId(name))}` : text(labelId(name));
   },
   /** What was assumed, in words. */
   value(assumption) {
     if (assumption.code !== undefined) {
       const flag = ['true', 'false'].includes(assumption.code);
-      return [`screen.${flag ? 'flag' : 'option'}.${assumption.code}`, `visit.option.${assumption.code}`].map(id => [text(id), id]).find(([words, id]) => words !== id)?.[0] ?? assumption.code;
+      return [`screen.${flag ? 'flag' : 'option'}.${assumption.code}`, `visit.option.${assumption.code}`, `visit.symptom.${assumption.code}`].map(id => [text(id), id]).find(([words, id]) => words !== id)?.[0] ?? assumption.code;
     }
     const { pointer, origin } = assumption;
     const unit = assumption.unit === 'm' ? here().length : assumption.unit;
@@ -523,6 +528,11 @@ const ctx = {
     go(`#/case/${state.case.id}`);
     setTimeout(() => announce('visit.taken', { words: text('screen.undo'), does: () => step(undo) }), 100); // once the page is that of the question
   },
+  /** The form of the open case, for readings that are asked for beside an answer; whether that answer is still the one to it. */
+  get form() { return form(); },
+  get fresh() { return state.calculation.state === 'fresh'; },
+  applied,
+  isUnfolded: name => Object.entries(QUESTIONS[state.case.question].more).some(([group, names]) => names.includes(name) && state.unfolded.includes(group)),
   notice: words => notify(words),
   redraw() { redraws += 1; draw(); },
 };
@@ -560,7 +570,7 @@ let drawn = { of: '', answer: null, template: null };
 
 /** The answer as a template, made again only when something in it changed: typing shall not wait for charts. */
 function resultOf(open, calculation) {
-  const of = JSON.stringify([open.id, open.question, open.name, open.seen, open.notes, calculation.state, calculation.missing, calculation.errors, state.tag, here().code, redraws]);
+  const of = JSON.stringify([open.id, open.question, open.name, open.seen, open.notes, calculation.state, calculation.missing, calculation.errors, state.tag, here().code, state.unfolded, redraws]);
   if (drawn.of !== of || drawn.answer !== open.answer?.answer) { drawn = { of, answer: open.answer?.answer, template: parts.resultView(open, calculation, ctx) }; }
   return drawn.template;
 }
@@ -592,7 +602,6 @@ function draw() {
 }
 
 const PARTS = ['case-page', 'fields', 'result', 'compare', 'answers', 'charts', 'figures', 'fold', 'ladder', 'month', 'more', 'own-readings', 'set-up', 'settings', 'uncertain'];
-const VISIT = ['report', 'visit', 'paste-table'];
 let coming = null;
 
 /** The form and the answers of a case, asked for once. */
@@ -608,22 +617,26 @@ function styled() {
   });
 }
 
-/** Questions of a visit bring words and views of their own, which nobody else waits for. */
-let visit = null;
-const isVisit = each => Boolean(QUESTIONS[each?.question]?.visit) || VISITED.includes(each?.answer?.operation);
-const VISITED = ['readWaterReport', 'reduceFieldMeasurements', 'checkInstallation'];
-const wantsVisit = () => [state.case, ...(state.route.view === 'compare' ? state.pair ?? [] : [])].some(isVisit);
-const isReady = () => Boolean(parts && (parts.resultName || !wantsVisit()));
+/** Questions of a visit bring words and a view of their own, which nobody else waits for. */
+const LATER = { readWaterReport: 'report', reduceFieldMeasurements: 'visit', checkInstallation: 'visit', diagnoseComplaint: 'complaint', planCommissioning: 'commission', verifySavings: 'savings' };
+const laterOf = each => [QUESTIONS[each?.question]?.operation, each?.answer?.operation].map(operation => LATER[operation]).filter(Boolean);
+const wanted = () => [state.case, ...(state.route.view === 'compare' ? state.pair ?? [] : [])].flatMap(laterOf);
+const come = {};
+const isReady = () => Boolean(parts && wanted().every(name => come[name] === true));
+const speaksOfVisits = () => Object.keys(come).length > 0;
 
-function loadVisit() {
-  visit ??= fetchVisit().catch(fault => { visit = null; throw fault; });
-  return visit;
+/** The words and the views of such questions, each asked for once. */
+function loadLater(names) {
+  return Promise.all([...new Set(names)].filter(name => come[name] !== true).map(name => {
+    come[name] ??= fetchLater(name).then(() => { come[name] = true; }, fault => { delete come[name]; throw fault; });
+    return come[name];
+  }));
 }
 
-async function fetchVisit() {
-  preload(VISIT);
-  const [words] = await Promise.all([wordsOf(state.tag, true), loadParts()]);
-  Object.assign(parts, ...await Promise.all([import('./report.js'), import('./visit.js')]));
+async function fetchLater(name) {
+  preload([name, 'visit-parts', ...(name === 'report' ? ['paste-table'] : name === 'visit' ? [] : ['afterwards'])]);
+  const [words, , view] = await Promise.all([wordsOf(state.tag, true), loadParts(), loadParts().then(() => import(`./${name}.js`))]);
+  Object.assign(parts, view);
   text = words;
 }
 
@@ -639,7 +652,7 @@ async function loadContract() {
   if (!operations.length && state.route.view !== 'compare') { return; }
   if (isReady() && operations.every(each => contracts[each])) { return; }
   try {
-    await Promise.all([loadParts(), loadUnits(), wantsVisit() ? loadVisit() : null, ...operations.map(fetchContract)]);
+    await Promise.all([loadParts(), loadUnits(), loadLater(wanted()), ...operations.map(fetchContract)]);
     state = { ...state, away: false };
     if (state.route.view !== 'compare') { calculate(); }
     draw();
@@ -743,7 +756,7 @@ function enter(part) {
 }
 
 async function speak(tag) {
-  text = await wordsOf(tag, visit !== null);
+  text = await wordsOf(tag, speaksOfVisits());
   state = { ...state, tag, language: languageOf(tag) };
 }
 
@@ -759,7 +772,7 @@ async function keepPages() {
 /** Somebody is about to open a question: what it needs is fetched at once. */
 function warm({ target }) {
   const id = target.closest?.('.ask a')?.hash.split('/')[2];
-  if (id) { Promise.all([loadParts(), QUESTIONS[id].visit ? loadVisit() : null, ...operationsOf(id).map(fetchContract)]).catch(() => { /* it is tried again when the question is open */ }); }
+  if (id) { Promise.all([loadParts(), loadLater(laterOf({ question: id })), ...operationsOf(id).map(fetchContract)]).catch(() => { /* it is tried again when the question is open */ }); }
 }
 
 /** What comes after the front page: the book, its cases, and the parts of the next page, while somebody reads. */

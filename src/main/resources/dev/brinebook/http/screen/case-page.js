@@ -7,8 +7,8 @@ import { countryLine, top } from './front.js';
 import { html, nothing } from './lit-html.js';
 import { FIELDS, QUESTIONS, QUESTION_IDS, firstOf, groupId, moneyIsKnown } from './questions.js';
 
-const GROUPS = ['days', 'report', 'sample', 'look', 'drainFlow', 'refill', 'draw', 'brineTank', 'brine', 'books', 'tank', 'drops', 'run', 'service', 'pressure', 'meter', 'plate', 'signs', 'place',
-  'water', 'household', 'softener', 'goods', 'money', 'cycle', 'site'];
+const GROUPS = ['symptoms', 'days', 'report', 'looks', 'before', 'beforeMore', 'after', 'afterMore', 'promise', 'sample', 'look', 'drainFlow', 'refill', 'draw', 'brineTank', 'brine', 'books', 'tank', 'drops', 'counts', 'run', 'service', 'pressure', 'meter', 'plate', 'signs', 'place',
+  'water', 'household', 'softener', 'goods', 'money', 'cycle', 'site', 'checks'];
 
 /** The form of a question: what is needed first, then what refines it, by groups whose fields are made when they are unfolded. */
 export function formView(form, question, { text, acts, unfolded }) {

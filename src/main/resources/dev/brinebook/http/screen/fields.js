@@ -194,14 +194,14 @@ function choice(form, name, pointer, rules, optional) {
   const words = each => form.text(flag ? `screen.flag.${each}` : optionId(name, each));
   return html`<div class="field">${label(form, name, pointer, null, optional)}${hintOf(form, hintId(name), pointer)}
     <select id=${idOf(pointer)} data-pointer=${pointer} aria-describedby=${described(form, pointer, form.text(hintId(name)) !== hintId(name))} @change=${event => set(event.target.value)}>
-      <option value="" ?selected=${given === undefined}>${rules.usual === undefined || rules.usual === 'unknown' || flag ? form.text('screen.doNotKnow') : form.text('screen.assumed', words(rules.usual))}</option>
+      <option value="" ?selected=${given === undefined}>${!optional && FIELDS[name]?.visit && !flag ? form.text('visit.choose') : rules.usual === undefined || rules.usual === 'unknown' || flag ? form.text('screen.doNotKnow') : form.text('screen.assumed', words(rules.usual))}</option>
       ${options.map(each => html`<option value=${each} ?selected=${String(given) === each}>${words(each)}</option>`)}</select>${below(form, pointer)}
     ${given === false && PRICED[pointer] && QUESTIONS[form.case.question].visit ? fieldView('priceToMeet', form, `/site/prices/${PRICED[pointer]}`) : nothing}</div>`;
 }
 
 /** A date. */
-function date(form, name, pointer) {
-  return html`<div class="field">${label(form, name, pointer, null, true)}${hintOf(form, hintId(name), pointer)}
+function date(form, name, pointer, optional) {
+  return html`<div class="field">${label(form, name, pointer, null, optional)}${hintOf(form, hintId(name), pointer)}
     <input type="date" id=${idOf(pointer)} data-pointer=${pointer} aria-describedby=${described(form, pointer, form.text(hintId(name)) !== hintId(name))} .value=${at(form.case.readings, pointer) ?? ''}
       @change=${event => form.set([[`/readings${pointer}`, event.target.value || undefined]], pointer)}>${below(form, pointer)}</div>`;
 }
@@ -391,7 +391,7 @@ export function fieldView(name, form, pointer = FIELDS[name]?.pointer, optional 
   if (spec.as === 'numbers') { return numbers(form, name, pointer, false); }
   const rules = fieldOf(form.contracts[spec.of] ?? form.contract, spec.rules ?? pointer, form.case.readings);
   if (!rules) { return nothing; }
-  if (rules.kind === 'date') { return date(form, name, pointer); }
+  if (rules.kind === 'date') { return date(form, name, pointer, optional); }
   if (spec.as === 'choices') { return choices(form, name, pointer, rules); }
   if (rules.kind === 'quantity') { return quantity(form, name, pointer, rules, spec, optional); }
   if (rules.kind === 'number' || rules.kind === 'whole') { return number(form, name, pointer, rules, spec, optional); }

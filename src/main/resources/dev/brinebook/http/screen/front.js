@@ -6,8 +6,8 @@ import { symbol } from './units.js';
 
 /** The questions that a case can be asked, in their order. */
 const QUESTION_IDS = ['worth', 'hard', 'fits', 'need', 'setup', 'readings'];
-/** Those of who has a report or tools in hand, below the six: a customer meets the six first. */
-const VISIT_IDS = ['report', 'visit'];
+/** Those of who stands at a softener, with a report or tools in hand or after the visit, below the six: a customer meets the six first. */
+const VISIT_IDS = ['report', 'visit', 'complaint', 'start', 'savings'];
 
 export const countryName = (code, language) => new Intl.DisplayNames(language, { type: 'region' }).of(code);
 export const day = (iso, language) => new Intl.DateTimeFormat(language, { dateStyle: 'medium' }).format(new Date(iso.length === 10 ? `${iso}T12:00:00` : iso));
@@ -38,7 +38,7 @@ export const foot = (state, text) => html`<footer>${countryLine(state, text)}<p>
 
 const questionList = (ids, text, name) => html`<ul class="ask ${name}">${ids.map(id => html`<li><a href="#/ask/${id}"><strong>${text(`screen.question.${id}`)}</strong><span>${text(`screen.questionHint.${id}`)}</span></a></li>`)}</ul>`;
 
-/** The front page: the six questions, then the two of a visit. */
+/** The front page: the six questions, then those of a visit. */
 export const frontPage = (state, { text, reminder = nothing }) => html`${top(state, text)}<main class="front">${reminder}
   <h1 tabindex="-1">${text('screen.whatToKnow')}</h1>
   <nav aria-label=${text('screen.questions')}>${questionList(QUESTION_IDS, text, 'questions')}

@@ -87,7 +87,9 @@ export function guesses(kept, ctx) {
 /** Operations whose requests are also one of an assessment, which the sheets are made of. */
 const ASSESSED = ['assess', 'reviewSettings'];
 /** Operations with one sheet of their own. */
-const RECORDED = { readWaterReport: 'report', reduceFieldMeasurements: 'measurements' };
+const RECORDED = { readWaterReport: 'report', reduceFieldMeasurements: 'measurements', planCommissioning: 'commissioning' };
+/** Those whose sheet is of the size of the country's paper by itself. */
+const SIZED = ['planCommissioning'];
 const SHEETS = [['letter', 'result.letter'], ['card', 'result.card'], ['checklist', 'result.checklist']];
 
 /**
@@ -97,7 +99,7 @@ const SHEETS = [['letter', 'result.letter'], ['card', 'result.card'], ['checklis
 async function saveSheet(kept, sheet, type, ctx) {
   const own = RECORDED[kept.operation];
   try {
-    const blob = await ctx.ask(own ? kept.operation : 'assess', kept.request, { ...(own ? {} : { sheet }), paper: ctx.country.paper.toLowerCase(), accept: type });
+    const blob = await ctx.ask(own ? kept.operation : 'assess', kept.request, { ...(own ? {} : { sheet }), ...(SIZED.includes(kept.operation) ? {} : { paper: ctx.country.paper.toLowerCase() }), accept: type });
     const anchor = Object.assign(document.createElement('a'), { href: URL.createObjectURL(blob), download: `brinebook-${sheet}.${type === 'text/html' ? 'html' : 'pdf'}` });
     anchor.click();
     setTimeout(() => URL.revokeObjectURL(anchor.href), 10000);

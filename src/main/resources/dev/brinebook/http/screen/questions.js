@@ -70,7 +70,7 @@ export const FIELDS = {
 };
 
 /** Fields of the two questions of a visit, whose words come when one of them is opened. `rules` is where the contract has them. */
-const atVisit = pointers => Object.fromEntries(Object.entries(pointers).map(([name, of]) => [name, { visit: true, ...(typeof of === 'string' ? { pointer: of } : of) }]));
+export const atVisit = pointers => Object.fromEntries(Object.entries(pointers).map(([name, of]) => [name, { visit: true, ...(typeof of === 'string' ? { pointer: of } : of) }]));
 const bucket = (name, part) => ({ [`${name}Volume`]: `/${part}/volume`, [`${name}Seconds`]: { pointer: `/${part}/seconds`, as: 'numbers' },
   [`${name}Weighed`]: `/${part}/weighed`, [`${name}Off`]: `/${part}/volumePlusMinus` });
 Object.assign(FIELDS, atVisit({
@@ -98,20 +98,24 @@ export const PRICED = { '/site/brineTankAndLine': 'brineTankAndLine', '/site/dra
   '/site/surgeProtection': 'surgeProtection', '/site/bypass': 'bypass', '/site/resinGood': 'resin' };
 
 /** The ids of the words of a field, by what they are for. */
-export const labelId = name => (FIELDS[name]?.visit ? `visit.field.${name}` : `screen.field.${name}`);
-export const hintId = name => (FIELDS[name]?.visit ? `visit.hint.${name}` : `screen.hint.${name}`);
+export const labelId = name => FIELDS[name]?.words ?? (FIELDS[name]?.visit ? `visit.field.${FIELDS[name].like ?? name}` : `screen.field.${name}`);
+export const hintId = name => (FIELDS[name]?.visit ? `visit.hint.${FIELDS[name].like ?? name}` : `screen.hint.${name}`);
 export const optionId = (name, option) => (FIELDS[name]?.visit ? `visit.option.${option}` : `screen.option.${option}`);
-export const enterId = name => (FIELDS[name]?.visit ? `visit.enter.${name}` : `screen.enter.${name}`);
+export const enterId = name => (FIELDS[name]?.visit ? `visit.enter.${FIELDS[name].like ?? name}` : `screen.enter.${name}`);
 /** Groups whose words come with the questions of a visit. */
-const VISIT_GROUPS = ['report', 'sample', 'look', 'drainFlow', 'refill', 'draw', 'service', 'meter', 'tank', 'brineTank', 'brine', 'pressure', 'drops', 'run', 'books', 'plate', 'signs', 'place'];
+const VISIT_GROUPS = ['report', 'sample', 'look', 'drainFlow', 'refill', 'draw', 'service', 'meter', 'tank', 'brineTank', 'brine', 'pressure', 'drops', 'run', 'books', 'plate', 'signs', 'place',
+  'symptoms', 'looks', 'counts', 'before', 'beforeMore', 'after', 'afterMore', 'promise', 'checks'];
 export const groupId = id => (VISIT_GROUPS.includes(id) ? `visit.group.${id}` : `screen.group.${id}`);
 
 const waterFor = country => (country.units === 'us' ? { value: 1000, unit: 'gal' } : { value: 1, unit: 'm3' });
 
-const WATER = ['supply', 'hardnessUncertainty', 'ironForm', 'manganese', 'ph', 'dissolvedSolids', 'sodium', 'freeChlorine', 'hydrogenSulfide', 'temperature', 'bacteriaTested'];
-const HOUSEHOLD = ['usePerPerson', 'bathrooms', 'leftHard', 'outdoorUse', 'peakFlow'];
-const PRICES = ['saltPrice', 'saltBag', 'waterPrice', 'sewerPrice'];
-const RINSES = ['backwashMinutes', 'brineMinutes', 'fastRinseMinutes', 'refillMinutes', 'drainFlow', 'refillFlow', 'brineDrawFlow', 'supplyFlow'];
+export const WATER = ['supply', 'hardnessUncertainty', 'ironForm', 'manganese', 'ph', 'dissolvedSolids', 'sodium', 'freeChlorine', 'hydrogenSulfide', 'temperature', 'bacteriaTested'];
+export const HOUSEHOLD = ['usePerPerson', 'bathrooms', 'leftHard', 'outdoorUse', 'peakFlow'];
+export const PRICES = ['saltPrice', 'saltBag', 'waterPrice', 'sewerPrice'];
+export const RINSES = ['backwashMinutes', 'brineMinutes', 'fastRinseMinutes', 'refillMinutes', 'drainFlow', 'refillFlow', 'brineDrawFlow', 'supplyFlow'];
+
+/** A question whose fields come later: until then nothing is asked of it. */
+const later = operation => ({ operation, visit: true, parts: [], first: {}, needed: [], more: {} });
 
 /** `first` is asked at once, those of `needed` before the first answer; `more` refines it, folded, by groups. */
 export const QUESTIONS = {
@@ -161,6 +165,10 @@ export const QUESTIONS = {
       pressure: ['rest', 'flowing', 'bypassRest', 'bypassFlowing'], meter: ['meterBucket', 'meterFills', 'meterCounted', 'meterStep'],
       plate: ['size', 'resinAgeYears', 'salt', 'saltPerRegeneration', 'control'], signs: ['saltTank', 'drainLine', 'softerOutlet', 'valveComesOff'],
       place: ['brineTankAndLine', 'drain', 'drainLineFlow', 'valveBore', 'placeForMeter', 'powerWithinReach', 'surgeProtection', 'bypass', 'resinGood', 'wasteWater'] } },
+  // These three have their fields and requests in a module of their own, which comes when one of them is opened.
+  complaint: later('diagnoseComplaint'),
+  start: later('planCommissioning'),
+  savings: later('verifySavings'),
 };
 
 export const QUESTION_IDS = Object.keys(QUESTIONS);
@@ -170,6 +178,7 @@ export const PATHS = { assess: '/v1/assessment', reviewSettings: '/v1/settings-r
   convertHardness: '/v1/hardness-conversion', readMeter: '/v1/meter-readings', scheduleRegeneration: '/v1/regeneration-schedule',
   compareAlternatives: '/v1/alternatives', chartResinCapacity: '/v1/resin-capacity', chooseReserve: '/v1/reserve-choice', designCycle: '/v1/regeneration-cycle',
   readWaterReport: '/v1/water-report', reduceFieldMeasurements: '/v1/field-measurements', checkInstallation: '/v1/installation-check',
+  diagnoseComplaint: '/v1/complaint-diagnosis', planCommissioning: '/v1/commissioning-plan', verifySavings: '/v1/savings-verification', planUpkeep: '/v1/upkeep-plan',
   compareCases: '/v1/comparison', blendHardness: '/v1/hardness-blending', estimatePayback: '/v1/retrofit-payback' };
 
 /** The field of a question that a pointer of its request belongs to, with its name; undefined where it has none. */
@@ -185,6 +194,7 @@ export function isGiven(name, readings) {
   const { pointer, instead = [] } = FIELDS[name];
   if (name === 'results') { return rowsOf(readings).length > 0; }
   if (name === 'drainVolume') { return isMeasured(readings) || isSeen(readings); }
+  if (FIELDS[name].given) { return FIELDS[name].given(readings); }
   if (name === 'control') { return controlGiven(readings); }
   if (name === 'days') { return daysOf(readings.days)?.ready === true; }
   if (name === 'size' && at(readings, '/softener/tankHeight') && !at(readings, '/softener/tankDiameter')) { return false; }
@@ -211,9 +221,14 @@ export function halvesOf(question, readings, contract, fieldOf) {
     return (readings.results ?? []).flatMap((row, index) => !isBegun(row) ? [] : [...(row.parameter ? [] : [`/results/${index}/parameter`]),
       ...(row.value === undefined && !WITHOUT_NUMBER.includes(row.qualifier) ? [`/results/${index}/value`] : [])]);
   }
-  if (question !== 'visit') { return []; }
+  if (HALVES[question]) { return HALVES[question](readings, contract, fieldOf); }
+  return question === 'visit' ? halfParts(question, readings, contract, fieldOf) : [];
+}
+
+/** Measurements that lack what their part of the contract requires. */
+export function halfParts(question, readings, contract, fieldOf) {
   const tank = readings.resinTank && !readings.resinTank.outerDiameter && !readings.resinTank.innerDiameter ? ['/resinTank/outerDiameter'] : [];
-  return [...tank, ...QUESTIONS.visit.parts.filter(name => typeof readings[name] === 'object')
+  return [...tank, ...QUESTIONS[question].parts.filter(name => typeof readings[name] === 'object' && !['water', 'household', 'softener'].includes(name))
     .flatMap(name => (fieldOf(contract, `/${name}`, readings)?.required ?? []).filter(each => readings[name][each] === undefined).map(each => `/${name}/${each}`)),
     ...(readings.run && !readings.hardness ? ['/hardness/raw'] : [])];
 }
@@ -256,7 +271,7 @@ export const moneyIsKnown = (readings, country) => country.money === country.pri
   || PRICES_OF_ALL.every(name => at(readings, `/prices/${name}/price`) !== undefined);
 
 /** Without prices in the country's own money no amount of it can be sent. */
-function withoutMoney(request) {
+export function withoutMoney(request) {
   const { prices, retrofit, ...rest } = request;
   const { growthPercentPerYear, discountPercentPerYear } = prices ?? {};
   const rates = Object.fromEntries(Object.entries({ growthPercentPerYear, discountPercentPerYear }).filter(([, value]) => value !== undefined));
@@ -267,7 +282,7 @@ function withoutMoney(request) {
 }
 
 /** Half a request is none: prices without their amounts, a rebate without a cost, an improvement without its kind, an uncertainty of nothing. */
-function complete(request) {
+export function complete(request) {
   let whole = request;
   const { resinVolume, saltPerRegeneration, saltDose, uncertainty } = whole.softener ?? {};
   if (uncertainty?.resinVolume && !resinVolume) { whole = put(whole, '/softener/uncertainty/resinVolume', undefined); }
@@ -287,11 +302,12 @@ function complete(request) {
 /**
  * The request of a case as the contract has it, with its operation and path; null while needed fields are open. The days of what a
  * meter showed are not in it: the service makes them of the readings.
+ * @param seen the day of the case
  */
-export function requestOf(question, readings, country) {
+export function requestOf(question, readings, country, seen) {
   const { operation, parts, alone } = QUESTIONS[question];
   if (missingOf(question, readings).length > 0) { return null; }
-  if (QUESTIONS[question].visit) { return question === 'report' ? reportOf(readings, country) : visitOf(readings, country); }
+  if (QUESTIONS[question].visit) { return VISITS[question]?.(readings, country, seen) ?? null; }
   if (alone && !isGiven('people', readings)) {
     return { operation: alone, path: PATHS[alone], request: { hardness: readings.water.hardness } };
   }
@@ -304,8 +320,8 @@ export function requestOf(question, readings, country) {
   return { operation, path: PATHS[operation], request: series ? { ...request, days: series } : request };
 }
 
-const job = (operation, request) => ({ operation, path: PATHS[operation], request });
-const taken = (names, from) => Object.fromEntries(names.filter(name => from[name] !== undefined).map(name => [name, from[name]]));
+export const job = (operation, request) => ({ operation, path: PATHS[operation], request });
+export const taken = (names, from) => Object.fromEntries(names.filter(name => from[name] !== undefined).map(name => [name, from[name]]));
 
 /** The request of a report: what was said of the whole sample is said of each of its results, unless one says otherwise. */
 function reportOf(readings, country) {
@@ -334,6 +350,16 @@ function visitOf(readings, country) {
   if (!isMeasured(readings)) { return checked; }
   return { ...job('reduceFieldMeasurements', { ...taken(QUESTIONS.visit.parts, readings), ...(softener ? { softener } : {}), ...(site ? { site } : {}), ...home }), ...(checked ? { beside: checked } : {}) };
 }
+
+/** The parts of a case that a question takes, whole, without money that the country has none of. */
+export function caseOf(question, readings, country) {
+  const full = inDegreesOf(country, complete({ ...taken(QUESTIONS[question].parts, readings), household: household(readings, country), units: country.units }));
+  return moneyIsKnown(full, country) ? full : withoutMoney(full);
+}
+
+/** What makes the requests of these questions, and what lacks in their readings; modules that come later add theirs. */
+export const VISITS = { report: reportOf, visit: visitOf };
+export const HALVES = {};
 
 /** A case after an answer's parts were taken into it, with what stood there before where it was measured. */
 export function withParts(readings, parts) {

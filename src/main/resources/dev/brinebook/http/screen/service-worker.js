@@ -3,7 +3,8 @@
 const PATHS = [/* paths */];
 const PAGES = 'brinebook-/* version */';
 const RULES = 'brinebook-rules';
-const OPERATIONS = ['assess', 'reviewSettings', 'sizeSoftener', 'backtestSettings', 'readWaterReport', 'reduceFieldMeasurements', 'checkInstallation'];
+const OPERATIONS = ['assess', 'reviewSettings', 'sizeSoftener', 'backtestSettings', 'readWaterReport', 'reduceFieldMeasurements', 'checkInstallation',
+  'diagnoseComplaint', 'planCommissioning', 'verifySavings'];
 const AT_ONCE = ['/v1/units', ...OPERATIONS.map(each => `/openapi/${each}.json`), '/examples/assess.well-family.request.json', '/examples/assess.apartment.request.json'];
 
 self.addEventListener('install', event => {

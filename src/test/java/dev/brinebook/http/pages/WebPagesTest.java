@@ -107,7 +107,8 @@ class WebPagesTest {
                 .extract().asString();
         assertFalse(worker.contains("/* paths */") || worker.contains("/* version */"), worker);
         for (String path : List.of("/", "/workbench/app.js", "/workbench/lit-html.js", "/workbench/text-es-MX.js",
-                "/workbench/result.css", "/workbench/report.js", "/workbench/visit-text-de.js")) {
+                "/workbench/result.css", "/workbench/report.js", "/workbench/complaint.js", "/workbench/commission.js",
+                "/workbench/savings.js", "/workbench/visit-text-de.js")) {
             assertTrue(worker.contains('"' + path + '"'), path);
         }
     }
@@ -126,6 +127,7 @@ class WebPagesTest {
     void theWordsOfAVisitAreAModuleOfTheirOwn(String tag) {
         Served.given().get("/workbench/visit-text-" + tag + ".js").then().statusCode(200).contentType(startsWith("text/javascript"))
                 .body(startsWith("export default {"), containsString("\"visit.orderNext\":"), containsString("\"waterParameter.iron\":"),
+                        containsString("\"visit.symptom.salty\":"), containsString("\"complaintSign.saltBridge\":"),
                         not(containsString("\"screen.")));
         Served.given().get("/workbench/text-" + tag + ".js").then().body(not(containsString("\"visit.")));
     }
