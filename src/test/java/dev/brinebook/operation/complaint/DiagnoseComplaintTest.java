@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class DiagnoseComplaintTest {
@@ -176,5 +177,15 @@ class DiagnoseComplaintTest {
 
     private static ValidatableResponse post(String body) {
         return TestServer.post("/v1/complaint-diagnosis", body);
+    }
+
+    /** Acid, bleach and resin cleaner each have their caution where a fix or a test asks for them. Source: common practice. */
+    @ParameterizedTest
+    @CsvSource({"colour, resinCleanerAlone", "odour, bleachAlone", "colour, acidOnSample"})
+    void warnsOfAcidBleachAndResinCleaner(String symptom, String caution) {
+        TestServer.post("/v1/complaint-diagnosis", usual("\"" + symptom + "\"", "")).statusCode(200)
+                .body("cautions.code", hasItem(caution));
+        TestServer.post("/v1/complaint-diagnosis", usual("\"wrongHour\"", "")).statusCode(200)
+                .body("cautions.code", not(hasItem(caution)));
     }
 }
