@@ -136,4 +136,11 @@ class PlanCommissioningTest {
                 loses ? hasItem("backwashLosesResin") : not(hasItem("backwashLosesResin")))
                 .body("summary", loses ? containsString("Resin then leaves by the drain") : not(containsString("Resin then")));
     }
+
+    /** Saturated brine has 100 degrees; no hydrometer for brine reads 500. */
+    @Test
+    void refusesMoreDegreesThanBrineHas() {
+        post("", FLOWS, "{\"check\": \"brineStrength\", \"value\": 500, \"unit\": \"degrees\"}").statusCode(422)
+                .body("errors.pointer", contains("/readings/0/value"));
+    }
 }
