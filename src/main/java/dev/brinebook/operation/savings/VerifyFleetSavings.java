@@ -109,10 +109,13 @@ public final class VerifyFleetSavings {
             return Message.of("savings.fleetTooSmall", homes);
         }
         List<Message> sentences = new ArrayList<>();
-        sentences.add(Message.of("savings.fleet", fleet.get().homes(), Text.whole(100 * fleet.get().share()),
-                Text.whole(100 * fleet.get().low()), Text.whole(100 * fleet.get().high())));
-        factor.ifPresent(promise -> sentences.add(Message.of("savings.fleetFactor",
-                Rounding.significant(promise.factor().doubleValue(), new MathContext(2)))));
+        FleetSavings all = fleet.get();
+        sentences.add(all.share() >= 0 ? Message.of("savings.fleet", all.homes(), Text.whole(100 * all.share()),
+                Text.whole(100 * all.low()), Text.whole(100 * all.high()))
+                : Message.of("savings.fleetUsesMore", all.homes(), Text.whole(-100 * all.share()), Text.whole(-100 * all.high()),
+                        Text.whole(-100 * all.low())));
+        factor.ifPresent(promise -> sentences.add(promise.factor().signum() > 0 ? Message.of("savings.fleetFactor",
+                Rounding.significant(promise.factor().doubleValue(), new MathContext(2))) : Message.of("savings.fleetPromiseNothing")));
         if (outliers > 0) {
             sentences.add(Message.of("savings.fleetOutliers", outliers));
         }
