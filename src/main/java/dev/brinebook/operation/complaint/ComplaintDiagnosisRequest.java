@@ -69,7 +69,8 @@ public record ComplaintDiagnosisRequest(
         @Property("Weights of the classes of symptoms.") SymptomWeightsRequest weights,
         @Property(value = "The water test.", required = true) WaterRequest water,
         @Property(value = "The household.", required = true) HouseholdRequest household,
-        @Property(value = "The softener with its present control, minutes and flows.", required = true) SoftenerRequest softener,
+        @Property(value = "The softener as it is set and built, with its present control, minutes and flows. Do not send the one that "
+                + "reduceFieldMeasurements returns: a fault would be compared with itself.", required = true) SoftenerRequest softener,
         @Property("Preferences: the reserve and the capacity table.") PreferencesRequest preferences,
         @Property(value = "Conditions seen on site.", fallback = "none") SiteRequest site,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
