@@ -200,13 +200,15 @@ class VerifySavingsTest {
                 .statusCode(200).body("avoidedSalt.value.doubleValue()", closeTo(189, 2));
     }
 
-    /** Homes that use more salt are never said to save a negative share, nor is a promise multiplied by one. */
-    @Test
-    void saysThatAFleetUsesMore() {
+    /** What a fleet says of the next promises: 21 for 30 regenerations save the 30 % promised, 60 save nothing. Never a negative share. */
+    @ParameterizedTest
+    @CsvSource({"21, 3 homes save 30\u00a0%, can stay as they are", "15, 3 homes save 50\u00a0%, Multiply the next promises by 1.7",
+        "60, 3 homes use 100\u00a0% more salt, Promise no saving"})
+    void saysWhatAFleetMeansForTheNextPromises(int regenerations, String saved, String next) {
         String home = "{\"name\": \"%d\", \"before\": {" + CLOCK + counted(30, 15) + water(18_000) + "}, \"after\": {" + METER
-                + counted(60, 15) + water(18_000) + "}}";
+                + counted(regenerations, 15) + water(18_000) + "}}";
         TestServer.post("/v1/fleet-savings-verification", "{\"homes\": [" + home.formatted(1) + "," + home.formatted(2) + ","
                 + home.formatted(3) + "], \"promise\": {\"saltPercent\": 30}}").statusCode(200)
-                .body("summary", containsString("3 homes use 100\u00a0% more salt")).body("summary", containsString("Promise no saving"));
+                .body("summary", containsString(saved)).body("summary", containsString(next));
     }
 }
