@@ -98,7 +98,8 @@ class RecordSheetTest {
         if (shown.hasAttr("data-value")) {
             assertEquals(value.asDouble(), Double.parseDouble(shown.attr("data-value")), at);
         }
-        assertTrue(NUMBER.matcher(shown.text().replace('\u2212', '-')).results().map(found -> Double.parseDouble(found.group().replace(",", "")))
+        assertTrue(NUMBER.matcher(shown.text().replace('\u2212', '-')).results()
+                .map(found -> Double.parseDouble(found.group().replace(",", "")))
                 .anyMatch(number -> Math.abs(number - expected) <= tolerance), at + " " + expected + " in " + shown.text());
     }
 

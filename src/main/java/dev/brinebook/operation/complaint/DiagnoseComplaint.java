@@ -17,7 +17,6 @@ import dev.brinebook.complaint.Diagnosis.Verdict;
 import dev.brinebook.complaint.Observation;
 import dev.brinebook.complaint.Sign;
 import dev.brinebook.complaint.SiteTest;
-import dev.brinebook.complaint.SiteTest;
 import dev.brinebook.complaint.SymptomTable;
 import dev.brinebook.model.Model;
 import dev.brinebook.quantity.Rounding;
