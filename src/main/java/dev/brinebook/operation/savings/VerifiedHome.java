@@ -31,8 +31,16 @@ record VerifiedHome(SavingsPeriod before, SavingsPeriod after, SavingsEstimate e
         Set<SavingsFinding> findings = SavingsFinding.of(readBefore, readAfter, estimate.saltAgrees(),
                 ReadPeriod.hardness(before.outletHardness()), ReadPeriod.hardness(after.outletHardness()),
                 changedOn == null ? OptionalLong.empty() : OptionalLong.of(ChronoUnit.DAYS.between(changedOn, after.from())));
-        return new VerifiedHome(readBefore, readAfter, estimate, findings, findings.stream().anyMatch(SavingsFinding::forbidsVerdict)
-                ? SavingsVerdict.NO_VERDICT : SavingsVerdict.of(estimate, goal),
+        return new VerifiedHome(readBefore, readAfter, estimate, findings, verdict(readBefore, readAfter, estimate, findings, goal),
                 SavingsEstimate.avoidedKilograms(readBefore, readAfter, scatter));
+    }
+
+    private static SavingsVerdict verdict(SavingsPeriod before, SavingsPeriod after, SavingsEstimate estimate,
+            Set<SavingsFinding> findings, SavingsGoal goal) {
+        if (findings.stream().anyMatch(SavingsFinding::forbidsVerdict)) {
+            return SavingsVerdict.NO_VERDICT;
+        }
+        return before.hasTooFewRegenerations() || after.hasTooFewRegenerations() ? SavingsVerdict.TOO_EARLY
+                : SavingsVerdict.of(estimate, goal);
     }
 }

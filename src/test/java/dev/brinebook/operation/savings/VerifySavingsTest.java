@@ -211,4 +211,12 @@ class VerifySavingsTest {
                 + home.formatted(3) + "], \"promise\": {\"saltPercent\": 30}}").statusCode(200)
                 .body("summary", containsString(saved)).body("summary", containsString(next));
     }
+
+    /** One regeneration in 90 days may be a controller that stopped: no promise is kept by it. Three are the fewest that say something. */
+    @ParameterizedTest
+    @CsvSource({"1, tooEarly", "2, tooEarly", "3, confirmed"})
+    void givesNoVerdictOnTooFewRegenerations(int regenerations, String verdict) {
+        verify("before", CLOCK + counted(30, 15) + water(18_000), "after", METER + counted(regenerations, 15) + water(18_000), "")
+                .statusCode(200).body("verdict", equalTo(verdict)).body("findings.code", hasItem("fewRegenerations"));
+    }
 }
