@@ -26,6 +26,8 @@ public record CostOfWaiting(double saltKilograms, double waterLitres, double har
 
     /** Less of its capacity is as good as none. */
     private static final double LEAST_SHARE = 0.01;
+    /** A change below this share of a year's salt or water is the rounding of two long runs. */
+    private static final double ROUNDING_SHARE = 1e-5;
     private static final double MINUTES_PER_YEAR = 60.0 * 24 * Days.PER_YEAR;
 
     /**
@@ -53,8 +55,12 @@ public record CostOfWaiting(double saltKilograms, double waterLitres, double har
                 : right.withMeter(Policy.nearestMeterLitres(factors.get(Factor.METER) * right.meterVolumeLitres()));
         YearlyTotals with = duty.with(factors.get(Factor.HARDNESS), factors.get(Factor.USE)).year(policy, left);
         double hardDays = factors.get(Factor.RAW) > 0 ? occupied : with.hardDays();
-        return new CostOfWaiting((with.saltGrams() - without.saltGrams()) / 1000, with.waterLitres() - without.waterLitres()
+        return new CostOfWaiting(change(with.saltGrams(), without.saltGrams()) / 1000, change(with.waterLitres(), without.waterLitres())
                 + MINUTES_PER_YEAR * factors.get(Factor.DRAIN), Math.min(Days.PER_YEAR, hardDays) - without.hardDays());
+    }
+
+    private static double change(double with, double without) {
+        return Math.abs(with - without) <= ROUNDING_SHARE * without ? 0 : with - without;
     }
 
     /** The control as it should be: its meter at the volume that the capacity softens. */

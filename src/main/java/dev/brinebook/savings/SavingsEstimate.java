@@ -65,6 +65,22 @@ public record SavingsEstimate(double before, double after, double regenerationsB
                 variances, b.agrees() && a.agrees());
     }
 
+    /**
+     * Salt that was not used in the period after, at its own use, kg; below 0 where more was used.
+     *
+     * <pre>A = r_b T_a − S_a</pre>
+     *
+     * <p>r_b {@link SaltRate} of the period before, at use and hardness of the period after; T_a its days, S_a its salt.
+     * Validity: as in {@link #of}. Source: [IPMVP] avoided use. Deviation: none.
+     */
+    public static double avoidedKilograms(SavingsPeriod before, SavingsPeriod after, UseScatter scatter) {
+        boolean read = before.litresPerDay().isPresent() && after.litresPerDay().isPresent();
+        boolean tested = before.hardness().isPresent() && after.hardness().isPresent();
+        SaltRate b = SaltRate.of(before, read ? after.litresPerDay() : OptionalDouble.empty(),
+                tested ? after.hardness() : OptionalDouble.empty(), scatter);
+        return b.kilogramsPerDay() * after.days() - after.kilograms();
+    }
+
     /** Share of the salt that is saved; below 0 where more is used. */
     public double share() {
         return 1 - after / before;

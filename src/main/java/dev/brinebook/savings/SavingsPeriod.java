@@ -58,6 +58,11 @@ public record SavingsPeriod(int days, StartedBy startedBy, OptionalDouble litres
                 : Math.max(1, books.orElseThrow().value() / dose.map(Reading::value).orElse(ASSUMED_DOSE_KILOGRAMS));
     }
 
+    /** Whether so few regenerations were counted that no interval holds: a controller that stopped looks like a saving. */
+    public boolean hasTooFewRegenerations() {
+        return regenerations.isPresent() && regenerations.getAsInt() < WaitingTime.ASSUMED_FEWEST;
+    }
+
     /** Change of the salt a day with the use of a day, both as logarithms; 0 for a clock. */
     public double response(UseScatter scatter) {
         return SaltRate.response(this, scatter);

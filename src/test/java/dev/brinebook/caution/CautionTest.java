@@ -53,7 +53,7 @@ class CautionTest {
         Set<Caution> front = Caution.inFront(List.of(Caution.values()));
         assertEquals(Caution.MOST_IN_FRONT, front.size());
         assertTrue(front.contains(Caution.IRON_TREAT_FIRST));
-        assertTrue(front.contains(Caution.HARDNESS_MAYBE_GRAINS));
+        assertTrue(front.contains(Caution.HARDNESS_MAYBE_MG_PER_L));
         assertEquals(Set.of(Caution.SODIUM_RESTRICTED_DIET, Caution.SEWER_SALT_LIMITS, Caution.POWER_AND_PRESSURE, Caution.DRAIN_AIR_GAP,
                 Caution.LOCAL_CODE_DECIDES), Caution.inFront(List.of(Caution.LEAD_COPPER_PLUMBING, Caution.LOCAL_CODE_DECIDES,
                 Caution.DRAIN_AIR_GAP, Caution.EFFICIENCY_NOT_CERTIFIED, Caution.POWER_AND_PRESSURE, Caution.SEWER_SALT_LIMITS,

@@ -4,10 +4,12 @@ package dev.brinebook.operation.commissioning;
 import dev.brinebook.api.Checked;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
+import dev.brinebook.api.Text;
 import dev.brinebook.api.Violation.Code;
 import dev.brinebook.api.Violations;
 import dev.brinebook.commissioning.CommissioningCheck;
 import dev.brinebook.commissioning.CommissioningCheck.Kind;
+import dev.brinebook.field.BrineStrength;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
@@ -50,6 +52,9 @@ public record CommissioningReadingRequest(
         }
         if (value != null && value.signum() < 0 && check != CommissioningCheck.TAP_ABOVE_OUTLET && !at.at("value").here()) {
             at.add("value", Code.OUT_OF_RANGE, Message.of("problem.commissioning.notBelowNothing"));
+        }
+        if (value != null && check.kind() == Kind.DEGREES && value.doubleValue() > BrineStrength.MAX_DEGREES) {
+            at.add("value", Code.OUT_OF_RANGE, Message.of("problem.commissioning.mostDegrees", Text.whole(BrineStrength.MAX_DEGREES)));
         }
     }
 

@@ -23,6 +23,7 @@ import dev.brinebook.commissioning.ReadingOutcome.Verdict;
 import dev.brinebook.commissioning.ResinSanitising;
 import dev.brinebook.field.BrineTankShape;
 import dev.brinebook.field.SaltDissolving;
+import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.model.Model;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.quantity.HardnessUnit;
@@ -32,6 +33,8 @@ import dev.brinebook.request.prices.LocalPrices;
 import dev.brinebook.request.softener.SiteRequest;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.softener.RunningCost;
+import dev.brinebook.softener.Softener;
+import dev.brinebook.softener.TankSize;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis.Supply;
 import java.time.LocalDate;
@@ -78,7 +81,7 @@ public final class PlanCommissioning {
         ReadingTally tally = request.readings() == null ? null : ReadingTally.of(checks);
         List<CommissioningSettingLine> lines = settings.lines(units);
         LocalDate first = given.duty().days().firstDate();
-        warn(request, given, explanation);
+        warn(request, given, settings.cycle(), explanation);
         assumeMethod(units, explanation);
         CycleTable.explain("/cycle", explanation);
         return new CommissioningAnswer(explanation.behindStops(summary(lines, settings.cycle(), checks, tally)), lines,
@@ -172,12 +175,22 @@ public final class PlanCommissioning {
         return checks.stream().filter(line -> line.verdict() == verdict).findFirst();
     }
 
-    private static void warn(CommissioningRequest request, SoftenerCase given, Explanation explanation) {
+    private static void warn(CommissioningRequest request, SoftenerCase given, Cycle cycle, Explanation explanation) {
         Supply supply = given.duty().water().supply();
         explanation.caution(HomeCountry.airGap(request.household().country()), Caution.BLEACH_ALONE);
         explanation.cautions(given.duty().softenedWith(given.found().softener().salt()).cautions());
         explanation.cautions(Caution.OF_INSTALLATION);
         explanation.cautions(SiteRequest.orUnseen(request.site()).wasteWaterCautions(supply));
+        boolean tankKnown = request.softener().resolved(given.model()).tankSize() == TankSize.KNOWN;
+        if (tankKnown && request.softener().flows() != null && request.softener().flows().drain() != null
+                && losesResin(given.found().softener(), cycle)) {
+            explanation.caution(Caution.BACKWASH_LOSES_RESIN);
+        }
+    }
+
+    private static boolean losesResin(Softener softener, Cycle cycle) {
+        OptionalResult lift = cycle.backwashExpansionShare();
+        return !lift.exists() || lift.value() > softener.bed().freeboardShare(softener.tankHeightMetres());
     }
 
     /** What no property of the request sets. */

@@ -35,8 +35,10 @@ import java.util.List;
 
 @SchemaDescription("A complaint about a softener: its symptoms, the case, and what was seen and measured so far.")
 public record ComplaintDiagnosisRequest(
-        @Property(value = "What the people say is wrong.", required = true, minItems = 1, eachOf = Symptom.class) List<Symptom> symptoms,
-        @Property(value = "Symptoms that were asked for and are not there.", eachOf = Symptom.class) List<Symptom> notSeen,
+        @Property(value = "What the people say is wrong.", required = true, minItems = 1,
+                maxItems = ComplaintDiagnosisRequest.MOST_SYMPTOMS, eachOf = Symptom.class) List<Symptom> symptoms,
+        @Property(value = "Symptoms that were asked for and are not there.",
+                maxItems = ComplaintDiagnosisRequest.MOST_SYMPTOMS, eachOf = Symptom.class) List<Symptom> notSeen,
         @Property(value = "Days from a regeneration until it runs hard, where it does.", min = 0, max = 365, unit = "days",
                 example = "4.5", fallback = "unknown") BigDecimal softDays,
         @Property("What was looked at, by yes or no.") LooksRequest looks,
@@ -67,13 +69,17 @@ public record ComplaintDiagnosisRequest(
         @Property("Weights of the classes of symptoms.") SymptomWeightsRequest weights,
         @Property(value = "The water test.", required = true) WaterRequest water,
         @Property(value = "The household.", required = true) HouseholdRequest household,
-        @Property(value = "The softener with its present control, minutes and flows.", required = true) SoftenerRequest softener,
+        @Property(value = "The softener as it is set and built, with its present control, minutes and flows. Do not send the one that "
+                + "reduceFieldMeasurements returns: a fault would be compared with itself.", required = true) SoftenerRequest softener,
         @Property("Preferences: the reserve and the capacity table.") PreferencesRequest preferences,
         @Property(value = "Conditions seen on site.", fallback = "none") SiteRequest site,
         @Property(value = "The units of the answer.", fallback = HomeCountry.FALLBACK, example = "\"us\"") AnswerUnits units,
         @Property(value = "Seed of the simulation of uncertainties. The same seed gives the same answer.", min = 0,
                 max = PreferencesRequest.MAX_SEED, byDefault = PreferencesRequest.DEFAULT_SEED, example = "1") Long seed)
         implements CaseRequest, Checked {
+
+    /** Each of {@link Symptom} once. */
+    static final int MOST_SYMPTOMS = 17;
 
     @Override
     public void check(Violations at) {

@@ -110,8 +110,25 @@ public final class DiagnoseComplaint {
                 && diagnosis.belief().share(cause) >= Diagnosis.ASSUMED_HURTS_SHARE)) {
             cautions.add(Caution.TREATMENT_BYPASSED);
         }
+        cautions.addAll(ofRemedies(shown, diagnosis, observations));
         explanation.cautions(cautions);
         explanation.cautions(WaterCautions.ofDischarge(duty.water().supply()));
+    }
+
+    /** Of acid, bleach and resin cleaner, where a fix or a test asks for them. */
+    private static Set<Caution> ofRemedies(List<Cause> shown, Diagnosis diagnosis, List<Observation> observations) {
+        Set<Caution> cautions = EnumSet.noneOf(Caution.class);
+        boolean tested = observations.stream().anyMatch(one -> one.sign() == Sign.ACID_TURNS_YELLOW);
+        if (tested || diagnosis.next().stream().limit(MOST_TESTS).anyMatch(advice -> advice.test() == SiteTest.ACID_TEST)) {
+            cautions.add(Caution.ACID_ON_SAMPLE);
+        }
+        if (shown.contains(Cause.RESIN_FOULED)) {
+            cautions.add(Caution.RESIN_CLEANER_ALONE);
+        }
+        if (shown.contains(Cause.BACTERIA)) {
+            cautions.add(Caution.BLEACH_ALONE);
+        }
+        return cautions;
     }
 
     private static void assumeMethod(Explanation explanation) {

@@ -18,11 +18,6 @@ public record FleetFactor(
                 optional = "unless every home had a clock before and a meter after", unit = "times the use", example = "1.08")
         BigDecimal useFactor) {
 
-    /** Whether the promises may have been right on average. */
-    boolean includesOne() {
-        return factorLow.compareTo(BigDecimal.ONE) <= 0 && factorHigh.compareTo(BigDecimal.ONE) >= 0;
-    }
-
     /**
      * {@code response} is that of the salt to the use, both as logarithms, 0 where it is not that of
      * a meter in place of a clock.

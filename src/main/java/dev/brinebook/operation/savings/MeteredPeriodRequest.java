@@ -27,7 +27,7 @@ public record MeteredPeriodRequest(
         @Property(value = "The meter.", required = true) MeterRequest meter,
         @Property(value = "Kind of reading: register is the running total, volume is the use in the interval that starts at "
                 + "its time.", required = true, example = "\"register\"") Kind kind,
-        @Property(value = "The readings, in the order recorded.", required = true, minItems = 1,
+        @Property(value = "The readings, in the order recorded, within a week of the period.", required = true, minItems = 1,
                 maxItems = MeteredPeriodRequest.MAX_READINGS) List<MeterReadingRequest> readings) implements Checked {
 
     static final int MAX_READINGS = 1_200;

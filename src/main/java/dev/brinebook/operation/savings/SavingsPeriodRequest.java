@@ -87,9 +87,24 @@ public record SavingsPeriodRequest(
         } else if (regenerations != null && regenerations > MOST_REGENERATIONS_PER_DAY * days) {
             at.add("regenerations", Code.INCONSISTENT, Message.of("problem.savings.regenerations",
                     MOST_REGENERATIONS_PER_DAY * days));
+        } else if (meter != null && !at.at("meter").here()) {
+            checkReadings(at.at("meter").at("readings"));
         }
-        if (PlusMinus.isWhole(water) && water.inBase() > Demand.MAX_MEASURED_DAY_LITRES * Math.max(1, days)) {
+        if (days >= SavingsPeriod.MIN_DAYS && PlusMinus.isWhole(water) && water.inBase() > Demand.MAX_MEASURED_DAY_LITRES * days) {
             at.add("water", Code.INCONSISTENT, Message.of("problem.savings.waterOfDays"));
+        }
+    }
+
+    /** Readings of another time do not say how much water this period used. */
+    private void checkReadings(Violations at) {
+        LocalDate first = from.minusDays(SavingsPeriod.MIN_DAYS);
+        LocalDate last = to.plusDays(SavingsPeriod.MIN_DAYS);
+        for (int i = 0; i < meter.readings().size(); i++) {
+            LocalDate day = meter.readings().get(i).toDomain(i + 1).at().toLocalDate();
+            if (day.isBefore(first) || day.isAfter(last)) {
+                at.at(i).add("at", Code.INCONSISTENT, Message.of("problem.savings.readingOutside", first, last));
+                return;
+            }
         }
     }
 

@@ -20,9 +20,10 @@ import java.util.Set;
  * @param estimate the saving
  * @param findings what it should not be read without
  * @param verdict whether it is as promised
+ * @param avoidedKilograms salt that was not used in the period after, at its own use
  */
 record VerifiedHome(SavingsPeriod before, SavingsPeriod after, SavingsEstimate estimate, Set<SavingsFinding> findings,
-        SavingsVerdict verdict) {
+        SavingsVerdict verdict, double avoidedKilograms) {
 
     static VerifiedHome of(SavingsPeriodRequest before, SavingsPeriodRequest after, SavingsPeriod readBefore, SavingsPeriod readAfter,
             LocalDate changedOn, UseScatter scatter, SavingsGoal goal) {
@@ -30,16 +31,16 @@ record VerifiedHome(SavingsPeriod before, SavingsPeriod after, SavingsEstimate e
         Set<SavingsFinding> findings = SavingsFinding.of(readBefore, readAfter, estimate.saltAgrees(),
                 ReadPeriod.hardness(before.outletHardness()), ReadPeriod.hardness(after.outletHardness()),
                 changedOn == null ? OptionalLong.empty() : OptionalLong.of(ChronoUnit.DAYS.between(changedOn, after.from())));
-        return new VerifiedHome(readBefore, readAfter, estimate, findings, findings.stream().anyMatch(SavingsFinding::forbidsVerdict)
-                ? SavingsVerdict.NO_VERDICT : SavingsVerdict.of(estimate, goal));
+        return new VerifiedHome(readBefore, readAfter, estimate, findings, verdict(readBefore, readAfter, estimate, findings, goal),
+                SavingsEstimate.avoidedKilograms(readBefore, readAfter, scatter));
     }
 
-    /** Salt that was not used in the period after, at its own use, kg. */
-    double avoidedKilograms() {
-        boolean scales = before.startedBy().byWater() && before.litresPerDay().isPresent() && after.litresPerDay().isPresent();
-        double used = scales ? after.litresPerDay().getAsDouble() / before.litresPerDay().getAsDouble() : 1;
-        boolean harder = before.startedBy().byWater() && before.hardness().isPresent() && after.hardness().isPresent();
-        double factor = harder ? used * after.hardness().getAsDouble() / before.hardness().getAsDouble() : used;
-        return factor * before.kilograms() / before.days() * after.days() - after.kilograms();
+    private static SavingsVerdict verdict(SavingsPeriod before, SavingsPeriod after, SavingsEstimate estimate,
+            Set<SavingsFinding> findings, SavingsGoal goal) {
+        if (findings.stream().anyMatch(SavingsFinding::forbidsVerdict)) {
+            return SavingsVerdict.NO_VERDICT;
+        }
+        return before.hasTooFewRegenerations() || after.hasTooFewRegenerations() ? SavingsVerdict.TOO_EARLY
+                : SavingsVerdict.of(estimate, goal);
     }
 }

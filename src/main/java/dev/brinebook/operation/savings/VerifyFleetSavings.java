@@ -17,6 +17,7 @@ import dev.brinebook.savings.SavingsPeriod;
 import dev.brinebook.savings.SavingsVerdict;
 import dev.brinebook.savings.UseScatter;
 import dev.brinebook.text.Message;
+import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -109,13 +110,24 @@ public final class VerifyFleetSavings {
             return Message.of("savings.fleetTooSmall", homes);
         }
         List<Message> sentences = new ArrayList<>();
-        sentences.add(Message.of("savings.fleet", fleet.get().homes(), Text.whole(100 * fleet.get().share()),
-                Text.whole(100 * fleet.get().low()), Text.whole(100 * fleet.get().high())));
-        factor.ifPresent(promise -> sentences.add(promise.includesOne() ? Message.of("savings.fleetPromisesHold")
-                : Message.of("savings.fleetFactor", Rounding.significant(promise.factor().doubleValue(), new MathContext(2)))));
+        FleetSavings all = fleet.get();
+        sentences.add(all.share() >= 0 ? Message.of("savings.fleet", all.homes(), Text.whole(100 * all.share()),
+                Text.whole(100 * all.low()), Text.whole(100 * all.high()))
+                : Message.of("savings.fleetUsesMore", all.homes(), Text.whole(-100 * all.share()), Text.whole(-100 * all.high()),
+                        Text.whole(-100 * all.low())));
+        factor.ifPresent(promise -> sentences.add(nextPromises(promise)));
         if (outliers > 0) {
             sentences.add(Message.of("savings.fleetOutliers", outliers));
         }
         return Message.sentences(sentences);
+    }
+
+    private static Message nextPromises(FleetFactor promise) {
+        if (promise.factor().signum() <= 0) {
+            return Message.of("savings.fleetPromiseNothing");
+        }
+        BigDecimal rounded = Rounding.significant(promise.factor().doubleValue(), new MathContext(2));
+        return rounded.compareTo(BigDecimal.ONE) == 0 ? Message.of("savings.fleetPromiseStays")
+                : Message.of("savings.fleetFactor", rounded);
     }
 }

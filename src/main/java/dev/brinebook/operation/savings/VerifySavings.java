@@ -39,9 +39,10 @@ public final class VerifySavings {
                     + "regenerations, salt per regeneration and bags of a period before and one after, compares both at the use before, "
                     + "and gives the salt, water and money saved with their interval, a verdict, or how many weeks more to read, and what "
                     + "explains the difference: use, hardness, count, dose or price. Without readings after, it states how long to wait. "
-                    + "For many homes together choose verifyFleetSavings. To predict a saving choose estimatePayback.",
+                    + "For many homes together choose verifyFleetSavings. To predict a saving choose estimatePayback. "
+                    + "With Accept text/html or application/pdf it returns a sheet to print.",
             SavingsVerificationRequest.class, SavingsVerificationAnswer.class, VerifySavings::answer, List.of(),
-            List.of("well-family", "apartment", "beforehand"));
+            List.of("well-family", "apartment", "beforehand")).answeringIn(SavingsSheet.forms(VerifySavings::answer));
 
     private VerifySavings() {
     }

@@ -78,6 +78,9 @@ public final class PlanUpkeep {
         int days = years * Days.PER_YEAR;
         List<UpkeepTask> tasks = UpkeepTask.of(conditions, first, days);
         explain(tasks, explanation);
+        if (tasks.stream().anyMatch(task -> task.item() == UpkeepItem.RESIN_CLEANER)) {
+            explanation.caution(Caution.RESIN_CLEANER_ALONE);
+        }
         explanation.caution(Caution.BLEACH_ALONE, Caution.POWER_AND_PRESSURE, Caution.LOCAL_CODE_DECIDES);
         double metals = conditions.water().ironAndManganeseMgPerL() * conditions.bedVolumesPerDay() * Days.PER_YEAR / 1000;
         UpkeepAnswer answer = new UpkeepAnswer(explanation.behindStops(summary(tasks)), first, first.plusDays(days),

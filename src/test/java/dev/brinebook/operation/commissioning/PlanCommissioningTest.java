@@ -127,4 +127,20 @@ class PlanCommissioningTest {
         return TestServer.post("/v1/commissioning-plan", "{" + CASE + ", \"softener\": {" + TANK + flows + "}" + settings
                 + (readings.isEmpty() ? "" : ", \"readings\": [" + readings + "]") + "}");
     }
+
+    /** 7 gpm lifts this bed by 140 %, and its tank has room for about 60 %. Source: reviewSettings stops at the same flow. */
+    @ParameterizedTest
+    @CsvSource({"3, false", "7, true"})
+    void stopsABackwashThatLosesResin(String gpm, boolean loses) {
+        post("", FLOWS.replace("\"value\": 3,", "\"value\": " + gpm + ","), "").statusCode(200).body("cautions.code",
+                loses ? hasItem("backwashLosesResin") : not(hasItem("backwashLosesResin")))
+                .body("summary", loses ? containsString("Resin then leaves by the drain") : not(containsString("Resin then")));
+    }
+
+    /** Saturated brine has 100 degrees; no hydrometer for brine reads 500. */
+    @Test
+    void refusesMoreDegreesThanBrineHas() {
+        post("", FLOWS, "{\"check\": \"brineStrength\", \"value\": 500, \"unit\": \"degrees\"}").statusCode(422)
+                .body("errors.pointer", contains("/readings/0/value"));
+    }
 }

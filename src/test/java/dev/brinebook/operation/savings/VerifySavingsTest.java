@@ -171,4 +171,52 @@ class VerifySavingsTest {
     private static String body(String one, String before, String other, String after, String more) {
         return "{\"" + one + "\": {" + before + "}" + (after == null ? "" : ", \"" + other + "\": {" + after + "}") + more + "}";
     }
+
+    /** A register that was read in another year says nothing of this period. */
+    @Test
+    void refusesReadingsOfAnotherTime() {
+        String register = """
+                , "meter": {"meter": {"unit": "gal"}, "kind": "register",
+                  "readings": [{"at": "%s", "value": 1000}, {"at": "%s", "value": 19000}]}""";
+        String before = CLOCK + counted(30, 15) + water(18_000);
+        verify("before", before, "after", METER + counted(20, 15) + register.formatted("2020-05-01", "2020-07-30"), "").statusCode(422)
+                .body("errors", hasSize(1)).body("errors[0].pointer", equalTo("/after/meter/readings/0/at"));
+        verify("before", before, "after", METER + counted(20, 15) + register.formatted("2026-04-29", "2026-08-01"), "").statusCode(200);
+    }
+
+    /** Of dates in the wrong order the rest says nothing: one error. */
+    @Test
+    void namesReversedDatesOnce() {
+        verify("before", CLOCK.replace("2026-04-01", "2025-04-01") + counted(30, 15) + water(18_000), "after", METER + counted(20, 15)
+                + water(20_000), "").statusCode(422).body("errors.pointer", contains("/before/to"));
+    }
+
+    /** A delayed meter runs 0.5 (1 + 0.45²) days over its call, so its salt grows less than the use: 450 lb of 18,000 gal are
+     * 450 · 1.111 / (1 + 0.6 · 0.111 / 3) = 489 lb of 20,000 gal. 300 lb were used. Source: mean excess of a renewal process. */
+    @Test
+    void avoidedSaltKnowsThatADelayedMeterWaits() {
+        String delayed = CLOCK.replace("\"clock\"", "\"meteredDelayed\"");
+        verify("before", delayed + counted(30, 15) + water(18_000), "after", METER + counted(20, 15) + water(20_000), "")
+                .statusCode(200).body("avoidedSalt.value.doubleValue()", closeTo(189, 2));
+    }
+
+    /** What a fleet says of the next promises: 21 for 30 regenerations save the 30 % promised, 60 save nothing. Never a negative share. */
+    @ParameterizedTest
+    @CsvSource({"21, 3 homes save 30\u00a0%, can stay as they are", "15, 3 homes save 50\u00a0%, Multiply the next promises by 1.7",
+        "60, 3 homes use 100\u00a0% more salt, Promise no saving"})
+    void saysWhatAFleetMeansForTheNextPromises(int regenerations, String saved, String next) {
+        String home = "{\"name\": \"%d\", \"before\": {" + CLOCK + counted(30, 15) + water(18_000) + "}, \"after\": {" + METER
+                + counted(regenerations, 15) + water(18_000) + "}}";
+        TestServer.post("/v1/fleet-savings-verification", "{\"homes\": [" + home.formatted(1) + "," + home.formatted(2) + ","
+                + home.formatted(3) + "], \"promise\": {\"saltPercent\": 30}}").statusCode(200)
+                .body("summary", containsString(saved)).body("summary", containsString(next));
+    }
+
+    /** One regeneration in 90 days may be a controller that stopped: no promise is kept by it. Three are the fewest that say something. */
+    @ParameterizedTest
+    @CsvSource({"1, tooEarly", "2, tooEarly", "3, confirmed"})
+    void givesNoVerdictOnTooFewRegenerations(int regenerations, String verdict) {
+        verify("before", CLOCK + counted(30, 15) + water(18_000), "after", METER + counted(regenerations, 15) + water(18_000), "")
+                .statusCode(200).body("verdict", equalTo(verdict)).body("findings.code", hasItem("fewRegenerations"));
+    }
 }
