@@ -11,7 +11,7 @@ import java.util.TreeMap;
 public enum PlanWords implements Localizable {
     COMMISSIONING_TITLE, DONE, SETTING, SET, STAGES, CHECK, BAND, READ, INITIALS, LATER, UPKEEP_TITLE, TASK, HOW_OFTEN, DATES;
 
-    private static final Map<String, PlanWords> BY_NAME = byName();
+    private static final Map<String, PlanWords> BY_NAME = Collections.unmodifiableMap(byName());
 
     /** All of them, by the names that the templates ask for. */
     public static Map<String, PlanWords> all() {
@@ -21,7 +21,7 @@ public enum PlanWords implements Localizable {
     private static Map<String, PlanWords> byName() {
         Map<String, PlanWords> all = new TreeMap<>();
         Arrays.stream(values()).forEach(word -> all.put(word.name(), word));
-        return Collections.unmodifiableMap(all);
+        return all;
     }
 
     @Override
