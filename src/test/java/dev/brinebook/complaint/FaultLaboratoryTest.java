@@ -22,8 +22,8 @@ import org.junit.jupiter.api.Test;
 /** Ten faults in two hundred households: the true cause is found after three suggested tests at most. */
 class FaultLaboratoryTest {
 
-    /** The tables of the diagnosis were settled on the households of seed 1. */
-    private static final long SEED = 11;
+    /** The tables of the diagnosis were settled on the households of seed 1; these were drawn once, afterwards. */
+    private static final long SEED = 20_261_130;
     private static final int HOUSEHOLDS_PER_FAULT = 20;
     private static final int MOST_TESTS = 3;
     private static final double FIRST_SHARE = 0.80;
