@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
+import dev.brinebook.guard.CancellationToken;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -158,6 +159,7 @@ final class RenewalRows {
             own.add(new LatticeRow(0, new double[] {1}));
         }
         while (own.size() <= days) {
+            CancellationToken.obey();
             int n = own.size();
             LatticeRow before = own.get(n - 1);
             double[] chances = classes[classOf(weekday, n)].chances();
@@ -189,6 +191,7 @@ final class RenewalRows {
             away.add(new LatticeRow(0, new double[] {0}));
         }
         while (home.size() < n) {
+            CancellationToken.obey();
             int day = home.size();
             LatticeRow used = convolved(home.get(day - 1), classes[classOf(weekday, day)].chances());
             LatticeRow empty = away.get(day - 1);

@@ -3,7 +3,11 @@ package dev.brinebook.regeneration;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.brinebook.guard.CalculationCancelled;
+import dev.brinebook.guard.CancellationToken;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
@@ -14,10 +18,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.hipparchus.special.Gamma;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is calculated once and read for many rules against the same calculated by itself; the seed is the repetition. */
 class SharedSumsTest {
@@ -122,5 +129,18 @@ class SharedSumsTest {
                 assertEquals(nights, new ClockOnWeekdays(weekdays, 0).clockNightsAfter(date), weekdays + " after " + date);
             }
         }
+    }
+
+    /** Rows of a year take seconds where days scatter and people leave for long: each day is one look at the sign. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.006})
+    void endsWithinItsRows(double leave) {
+        RenewalRows rows = new RenewalRows(new double[] {1, 2, 3, 4, 5, 6, 7}, 1.5, leave, 0.0005, 10);
+        rows.reach(1_000);
+        AtomicInteger looks = new AtomicInteger();
+        assertThrows(CalculationCancelled.class,
+                () -> CancellationToken.obeying(() -> looks.incrementAndGet() > 3, () -> rows.row(0, 300)));
+        assertEquals(4, looks.get());
+        assertTrue(rows.row(0, 5).values().length > 1, "what there is can be used");
     }
 }
