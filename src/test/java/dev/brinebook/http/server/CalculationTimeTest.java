@@ -33,6 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CalculationTimeTest {
 
     private static final int LIMIT_MILLISECONDS = 50;
+    private static final int COLUMN_MILLISECONDS = 10;
     private static final String DETAIL = "The calculation took longer than 50 milliseconds and was stopped.";
     /** A little of the work that would be left, and far more than threads take that wait for the next request. */
     private static final long IDLE_NANOS_IN_A_MOMENT = TimeUnit.MILLISECONDS.toNanos(100);
@@ -63,8 +64,6 @@ class CalculationTimeTest {
                         + " \"unit\": \"L\", \"values\": [" + series + "]}}, \"candidates\": [" + listed(250, i ->
                         "{\"sku\": \"no. %d\", \"brineDirection\": \"counterCurrent\", \"resinVolume\": {\"value\": %d, \"unit\": \"L\"}}"
                                 .formatted(i, 20 + i)) + "]}"),
-                new Heavy("chartResinCapacity", water + "\"brineDirection\": \"counterCurrent\", \"resin\": {\"stages\": 40},"
-                        + " \"saltDoses\": [" + listed(40, i -> "{\"value\": %d, \"unit\": \"g/L\"}".formatted(50 + 5 * i)) + "]}"),
                 new Heavy("scheduleRegeneration", CASE.formatted("meteredImmediate", "") + ", \"years\": 400, \"policies\": ["
                         + listed(8, i -> "{\"name\": \"no. %d\", \"control\": {\"kind\": \"meteredImmediate\", \"capacitySetting\":"
                         .formatted(i) + " {\"value\": 1, \"unit\": \"g\"}}}") + "]}"),
@@ -100,9 +99,20 @@ class CalculationTimeTest {
         assertTrue(used < IDLE_NANOS_IN_A_MOMENT, used / 1_000 + " microseconds of work after the end");
     }
 
+    /** The columns of one water take less than the 50 milliseconds once all is compiled. */
+    @Test
+    void endsAmongTheColumnsOfAWater() {
+        String water = CASE.substring(0, CASE.indexOf(" \"household\""));
+        String doses = listed(40, i -> "{\"value\": %d, \"unit\": \"g/L\"}".formatted(50 + 5 * i));
+        try (BrinebookServer hastier = Served.hasty(COLUMN_MILLISECONDS)) {
+            Served.given(hastier.port()).contentType("application/json").body(water + "\"brineDirection\": \"counterCurrent\","
+                    + " \"resin\": {\"stages\": 40}, \"saltDoses\": [" + doses + "]}").post("/v1/resin-capacity").then().statusCode(503);
+        }
+    }
+
     @Test
     void aLineThatTakesTooLongIsAFaultOfThatLine() {
-        String heavy = heaviest().get(2).body().replace("\n", " ");
+        String heavy = heaviest().get(1).body().replace("\n", " ");
         List<JsonPath> lines = Served.given(server.port()).contentType("application/x-ndjson").body((heavy + "\n{}\n" + heavy).getBytes())
                 .post("/v1/bulk/scheduleRegeneration").then().statusCode(200).extract().asString().lines().map(JsonPath::from).toList();
         assertEquals(List.of(503, 422, 503), lines.stream().map(line -> line.getInt("status")).toList());
@@ -111,14 +121,14 @@ class CalculationTimeTest {
 
     @Test
     void aToolThatTakesTooLongReportsItToItsModel() {
-        Heavy heavy = heaviest().get(2);
+        Heavy heavy = heaviest().get(1);
         Agent.posting(server.port(), Agent.calculate(heavy.operation(), heavy.body())).post(Agent.PATH).then().statusCode(200)
                 .body("result.isError", equalTo(true)).body("result.content[0].text", org.hamcrest.Matchers.containsString(DETAIL));
     }
 
     @Test
     void countsCancelledCalculations() {
-        Heavy heavy = heaviest().get(2);
+        Heavy heavy = heaviest().get(1);
         double before = ended();
         Served.given(server.port()).contentType("application/json").body(heavy.body()).post("/v1/regeneration-schedule");
         assertEquals(before + 1, ended());
