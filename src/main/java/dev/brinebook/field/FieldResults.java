@@ -23,7 +23,7 @@ import java.util.Optional;
  * @param resinByRun new resin that would take up what the run took up, L
  * @param resin by all of these, L
  * @param capacityLeft share of the capacity of new resin with the salt really given
- * @param outletHard whether the outlet is so hard that raw water cannot be told from it
+ * @param outletHard whether the outlet is too hard to be distinguished from raw water
  * @param carriesResinOut whether the drain flow carries beads out of the tank, however high it is
  * @param liftsNothing whether the drain flow leaves the bed settled
  */

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Whether what stands there is a softener, and whether it can be converted to a metered controller, as a technician checks it.
+ * A technician's check whether an appliance is a softener, and whether it can be converted to a metered controller.
  *
  * <p>Source: [CP-INSTALLATION].
  */

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** A further measurement that would tell something. */
+/** A further measurement that would make a result more certain. */
 public enum NextMeasurement implements Localizable {
     HARDNESS_TESTS, DRAIN_BUCKET, REFILL_BUCKET, SALT_BOOKS, BRINE_LEVELS, NAMEPLATE, TANK_DEPTH, BREAKTHROUGH_RUN, HYDROMETER,
     WEIGH_BUCKET, WEIGH_BUCKET_FOR_DRAIN, METER_CHECK;
@@ -66,7 +66,7 @@ public enum NextMeasurement implements Localizable {
     }
 
     /**
-     * Every measurement that would tell something, the most for its minutes first.
+     * Every measurement that would make a result more certain, the largest gain per minute first.
      *
      * <pre>u' = 1 / √(1/u² + 1/u_n²) for a further answer;  u' = u √(1 − p) for a better reading;  gain = ln(u/u') / minutes</pre>
      *

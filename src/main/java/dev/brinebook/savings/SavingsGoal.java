@@ -7,7 +7,7 @@ import dev.brinebook.guard.Guard;
  * What has to be shown.
  *
  * @param promised share of the salt that was promised to be saved; 0 to show any saving
- * @param tolerated share of the promise that counts as kept
+ * @param tolerated share of the promise that fulfils it
  * @param confidence probability of a verdict
  */
 public record SavingsGoal(double promised, double tolerated, double confidence) {
@@ -24,7 +24,7 @@ public record SavingsGoal(double promised, double tolerated, double confidence) 
         Guard.within(confidence, MIN_CONFIDENCE, MAX_CONFIDENCE, "confidence");
     }
 
-    /** Least saving that counts as kept. */
+    /** Least saving that fulfils the promise. */
     public double leastShare() {
         return tolerated * promised;
     }

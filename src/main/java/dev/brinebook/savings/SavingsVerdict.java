@@ -17,7 +17,7 @@ public enum SavingsVerdict {
      *
      * <pre>confirmed if P(s ≥ s0) ≥ p,   not confirmed if P(s &lt; s0) ≥ p,   else too early</pre>
      *
-     * <p>s saving, s0 the least that counts as kept, p probability. Source: [OWN-ASSUMPTION] for p and s0. Deviation: none.
+     * <p>s saving, s0 the least that fulfils the promise, p probability. Source: [OWN-ASSUMPTION] for p and s0. Deviation: none.
      */
     public static SavingsVerdict of(SavingsEstimate estimate, SavingsGoal goal) {
         double kept = estimate.probabilityOfAtLeast(goal.leastShare());

@@ -35,7 +35,7 @@ public final class WaitingTime {
      *
      * <pre>|ln(1 − s) − ln(1 − s0)| ≥ (z_p + z_q) u(T)</pre>
      *
-     * <p>s true saving; s0 the least that counts as kept; z_p quantile of the probability of the verdict; z_q of that with which the
+     * <p>s true saving; s0 the least that fulfils the promise; z_p quantile of the probability of the verdict; z_q of that with which the
      * verdict comes, 0 for an even chance; u by {@link SavingsEstimate} with T days after.
      * Validity: the dose as before the change. Source: power of a one-sided test, by definition. Deviation: none.
      *

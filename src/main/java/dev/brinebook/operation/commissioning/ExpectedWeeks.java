@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 
 @SchemaDescription("What the controller then does in this household.")
 public record ExpectedWeeks(
-        @Property(value = "In one sentence.", example = "\"7 regenerations in the first 28 days.\"") Message summary,
+        @Property(value = "In one sentence.", example = "\"The softener regenerates 7 times in the first 28 days.\"") Message summary,
         @Property(value = "First of these days.", example = "\"2026-01-01\"") LocalDate from,
         @Basis(formula = "formula.common.of365ExpectedRegenerationsYear", source = "FELLER")
         @Property(value = "Mean days between regenerations.", optional = "when it never regenerates", unit = "days", example = "4.1")

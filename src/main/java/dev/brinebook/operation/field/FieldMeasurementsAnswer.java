@@ -26,7 +26,7 @@ public record FieldMeasurementsAnswer(
         @Property("Effects of the flows, and what passes by.") FieldBed bed,
         @Property(value = "What contradicts what, most important first. Empty when nothing does.", eachOf = FieldFinding.class)
         List<FieldFindingLine> findings,
-        @Property(value = "Further measurements, the most told for its minutes first. Empty when enough is known.",
+        @Property(value = "Further measurements, the largest gain per minute first. Empty when enough is known.",
                 eachOf = NextMeasurement.class) List<NextMeasurementLine> nextMeasurements,
         @Basis(formula = "formula.field.filledIn", source = "CP-FIELD-TESTS")
         @Property(value = "The softener for the next call: as given, with what was measured and how far it may be off.",

@@ -11,7 +11,7 @@ import dev.brinebook.quantity.Rounding;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 
-@SchemaDescription("A further measurement, and what it would tell.")
+@SchemaDescription("A further measurement, and how much more certain it makes the result.")
 public record NextMeasurementLine(
         @Property(value = "Stable code.", example = "\"hardnessTests\"") NextMeasurement code,
         @Property(value = "What to measure, in a sentence.", example = "\"Test the hardness of raw water, outlet and tap.\"")

@@ -15,8 +15,8 @@ import java.util.List;
 
 @SchemaDescription("The savings of a fleet, and the factor that corrects the next promises.")
 public record FleetSavingsAnswer(
-        @Property(value = "Summary in one sentence or more, to quote.", example = "\"96 homes save 25 % of the salt on average "
-                + "(24 to 26 %). Multiply the next promises by 0.84.\"") Message summary,
+        @Property(value = "Summary in one sentence or more, to quote.", example = "\"On average, 96 homes save 25 % of the salt "
+                + "(24 to 26 %). Multiply the saving you promise next by 0.84.\"") Message summary,
         @Basis(formula = "formula.savings.pooled", source = "HARTUNG-KNAPP")
         @Property(value = "The mean saving.", optional = "for fewer than three homes that can be pooled") FleetPooled pooled,
         @Basis(formula = "formula.savings.factor", source = "HARTUNG-KNAPP")

@@ -15,7 +15,7 @@ public record PromiseSeen(
         @Property(value = "Seen divided by promised.", unit = "times the promise", example = "0.91") BigDecimal factor,
         @Property(value = "Low end of its interval.", unit = "times the promise", example = "0.63") BigDecimal factorLow,
         @Property(value = "High end of its interval.", unit = "times the promise", example = "1.17") BigDecimal factorHigh,
-        @Property(value = "Probability that as much is saved as counts as kept.", min = 0, max = 100, unit = "%", example = "76")
+        @Property(value = "Probability that the promise is kept.", min = 0, max = 100, unit = "%", example = "76")
         BigDecimal probabilityKeptPercent) {
 
     /** Null without a promise. */

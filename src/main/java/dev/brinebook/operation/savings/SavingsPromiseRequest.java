@@ -8,12 +8,12 @@ import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.savings.SavingsGoal;
 import java.math.BigDecimal;
 
-@SchemaDescription("What was promised, and what counts as kept.")
+@SchemaDescription("The promised saving, and how much of it fulfils the promise.")
 public record SavingsPromiseRequest(
         @Property(value = "Share of the salt that was promised to be saved.", min = 0, aboveMin = true,
                 max = 100 * SavingsGoal.MAX_PROMISE, unit = "%", example = "30",
                 fallback = "no promise: the question is whether anything is saved") BigDecimal saltPercent,
-        @Property(value = "Share of the promise that counts as kept.", min = 10, max = 100, unit = "%",
+        @Property(value = "Share of the promised saving that fulfils the promise.", min = 10, max = 100, unit = "%",
                 byDefault = 100 * SavingsGoal.ASSUMED_TOLERATED, example = "80") BigDecimal keptPercent,
         @Property(value = "Probability that a verdict needs.", min = 100 * SavingsGoal.MIN_CONFIDENCE,
                 max = 100 * SavingsGoal.MAX_CONFIDENCE, unit = "%", byDefault = 100 * SavingsGoal.ASSUMED_CONFIDENCE, example = "90")

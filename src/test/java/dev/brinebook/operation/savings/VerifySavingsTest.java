@@ -202,7 +202,8 @@ class VerifySavingsTest {
 
     /** What a fleet says of the next promises: 21 for 30 regenerations save the 30 % promised, 60 save nothing. Never a negative share. */
     @ParameterizedTest
-    @CsvSource({"21, 3 homes save 30\u00a0%, can stay as they are", "15, 3 homes save 50\u00a0%, Multiply the next promises by 1.7",
+    @CsvSource({"21, 3 homes save 30\u00a0%, go on promising the same saving",
+        "15, 3 homes save 50\u00a0%, Multiply the saving you promise next by 1.7",
         "60, 3 homes use 100\u00a0% more salt, Promise no saving"})
     void saysWhatAFleetMeansForTheNextPromises(int regenerations, String saved, String next) {
         String home = "{\"name\": \"%d\", \"before\": {" + CLOCK + counted(30, 15) + water(18_000) + "}, \"after\": {" + METER
