@@ -17,14 +17,13 @@ public final class Docs {
 
     private final List<Operation<?, ?>> operations;
     private final List<ProblemKind> problems;
-    private final PartIndex parts;
     private final Map<String, byte[]> made = new ConcurrentHashMap<>();
+    private PartIndex parts;
     private SourcesAnswer sources;
 
     public Docs(List<Operation<?, ?>> operations, List<ProblemKind> problems) {
         this.operations = operations;
         this.problems = problems;
-        this.parts = new PartIndex(operations);
     }
 
     /** A list of links. */
@@ -47,7 +46,7 @@ public final class Docs {
     /** The page of an operation, if there is one of this id. */
     public Optional<byte[]> operation(String id) {
         return find(id).map(operation -> page("operation " + id,
-                () -> Templates.page(id, List.of(START), "operation", OperationPage.of(operation, parts))));
+                () -> Templates.page(id, List.of(START), "operation", OperationPage.of(operation, parts()))));
     }
 
     /** How the operation of this id calculates, if there is one. */
@@ -64,7 +63,7 @@ public final class Docs {
 
     /** The page of a record that requests or answers hold, if there is one of this name. */
     public Optional<byte[]> part(String name) {
-        return parts.page(name).map(content -> page("part " + name,
+        return parts().page(name).map(content -> page("part " + name,
                 () -> Templates.page(name, List.of(START), "record", content)));
     }
 
@@ -92,7 +91,7 @@ public final class Docs {
     }
 
     private SearchIndex index() {
-        return new SearchIndex(operations, problems, parts);
+        return new SearchIndex(operations, problems, parts());
     }
 
     /** What callers may expect of the service, with the standard of each. */
@@ -119,6 +118,13 @@ public final class Docs {
     /** The same as a feed (Atom, RFC 4287). */
     public byte[] changelogFeed() {
         return page("feed", () -> Templates.text("feed", ChangelogPage.of()));
+    }
+
+    private synchronized PartIndex parts() {
+        if (parts == null) {
+            parts = new PartIndex(operations);
+        }
+        return parts;
     }
 
     /** The register of sources. */

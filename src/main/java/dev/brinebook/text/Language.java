@@ -14,7 +14,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -22,19 +21,19 @@ import java.util.Locale.LanguageRange;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A language that people are answered in: one file of texts, {@code /text/<tag>.properties}, whose entries {@code language.*}
  * say how it writes numbers, dates and counts. English lists the others, so a new language is one file and its tag. Codes, names of
  * properties and citations are the same in each.
  *
- * <p>A file may name variants for some regions, such as the Spanish of Mexico; a variant holds what differs, and the rest is read
+ * <p>A variant for some regions, such as the Spanish of Mexico, names its parent; it holds what differs, and the rest is read
  * from its parent, in the words of {@code language.words} and with the signs of the variant in its numbers. A text that a
- * language lacks is said in English, which a test keeps from happening.
+ * language lacks is said in English, which a test keeps from happening. A file is read when its language is first asked for.
  */
 public final class Language {
 
@@ -45,9 +44,11 @@ public final class Language {
     private static final String NO_BREAK_SPACE = "\u00a0";
 
     /** English of the United States, in which every text is. */
-    public static final Language ENGLISH = read("en", null);
-    /** Every language and variant by its tag, in alphabetical order. */
-    private static final Map<String, Language> ALL = all(ENGLISH);
+    public static final Language ENGLISH = read("en");
+    /** Tags of every language and variant, in alphabetical order. */
+    private static final List<String> TAGS = Stream.concat(Stream.of(ENGLISH.tag),
+            Arrays.stream(ENGLISH.text("language.translations").split(" "))).sorted().toList();
+    private static final Map<String, Language> KNOWN = new ConcurrentHashMap<>(Map.of(ENGLISH.tag, ENGLISH));
 
     private final String tag;
     private final Language parent;
@@ -89,9 +90,9 @@ public final class Language {
         try {
             for (LanguageRange range : LanguageRange.parse(acceptLanguage)) {
                 Locale asked = Locale.forLanguageTag(range.getRange());
-                Language base = range.getWeight() > 0 ? ALL.get(asked.getLanguage()) : null;
-                if (base != null) {
-                    return ALL.values().stream().filter(language -> language.isOf(asked)).findFirst().orElse(base);
+                if (range.getWeight() > 0 && TAGS.contains(asked.getLanguage())) {
+                    return variants(asked.getLanguage()).filter(language -> language.regions.contains(asked.getCountry())).findFirst()
+                            .orElseGet(() -> tagged(asked.getLanguage()));
                 }
             }
             return ENGLISH;
@@ -100,13 +101,27 @@ public final class Language {
         }
     }
 
-    private boolean isOf(Locale asked) {
-        return Locale.forLanguageTag(tag).getLanguage().equals(asked.getLanguage()) && regions.contains(asked.getCountry());
+    private static Stream<Language> variants(String code) {
+        return TAGS.stream().filter(tag -> tag.startsWith(code + "-")).map(Language::tagged);
     }
 
-    /** Every language and variant. */
+    /** The language or variant of one of {@link #tags}. */
+    public static Language tagged(String tag) {
+        Language known = KNOWN.get(tag);
+        if (known == null) {
+            KNOWN.putIfAbsent(tag, read(tag));
+        }
+        return KNOWN.get(tag);
+    }
+
+    /** Tags of every language and variant, in alphabetical order. */
+    public static List<String> tags() {
+        return TAGS;
+    }
+
+    /** Every language and variant, in the order of their tags. */
     public static List<Language> all() {
-        return List.copyOf(ALL.values());
+        return TAGS.stream().map(Language::tagged).toList();
     }
 
     /** Tag by BCP 47, such as {@code es}. */
@@ -209,21 +224,7 @@ public final class Language {
         }
     }
 
-    private static Map<String, Language> all(Language english) {
-        Map<String, Language> all = new TreeMap<>(Map.of(english.tag, english));
-        for (String code : english.text("language.translations").split(" ")) {
-            addVariants(read(code, english), all);
-        }
-        return Collections.unmodifiableMap(all);
-    }
-
-    private static void addVariants(Language language, Map<String, Language> all) {
-        all.put(language.tag, language);
-        String variants = language.texts.getOrDefault("language.variants", "");
-        Arrays.stream(variants.split(" ")).filter(tag -> !tag.isEmpty()).forEach(tag -> addVariants(read(tag, language), all));
-    }
-
-    private static Language read(String tag, Language parent) {
+    private static Language read(String tag) {
         Properties file = new Properties();
         try (InputStream bytes = Language.class.getResourceAsStream(FILES + tag + ".properties");
                 Reader text = new InputStreamReader(bytes, StandardCharsets.UTF_8)) {
@@ -233,7 +234,7 @@ public final class Language {
         }
         Map<String, String> texts = new HashMap<>();
         file.forEach((id, words) -> texts.put((String) id, (String) words));
-        return new Language(tag, texts, parent);
+        return new Language(tag, texts, tag.equals("en") ? null : tagged(texts.getOrDefault("language.parent", "en")));
     }
 
     @Override

@@ -108,9 +108,9 @@ public final class WebPages {
     /** One module for each language, so that a page loads the language in use alone. */
     private static Map<String, Supplier<byte[]>> texts() {
         Map<String, Supplier<byte[]>> texts = new TreeMap<>();
-        Language.all().forEach(language -> {
-            texts.put("/workbench/text-" + language.tag() + ".js", new Made(() -> texts(language)));
-            texts.put("/workbench/visit-text-" + language.tag() + ".js", new Made(() -> module(shown(SHOWN_AT_VISIT, language))));
+        Language.tags().forEach(tag -> {
+            texts.put("/workbench/text-" + tag + ".js", new Made(() -> texts(Language.tagged(tag))));
+            texts.put("/workbench/visit-text-" + tag + ".js", new Made(() -> module(shown(SHOWN_AT_VISIT, Language.tagged(tag)))));
         });
         return texts;
     }

@@ -5,6 +5,7 @@ import dev.brinebook.http.Settings;
 import dev.brinebook.http.limit.HeapPlan;
 import dev.brinebook.http.limit.RequestMetrics;
 import java.time.Duration;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -50,11 +51,12 @@ final class ServerConnectors {
 
     /**
      * A small pool of plain threads: the work is calculation only, so that more of them would only wait for processors. Its
-     * queue has no bound: a task that it refuses is a caller without an answer. {@link RequestLimit} bounds what it holds.
+     * queue has no bound: a task that it refuses is a caller without an answer. {@link RequestLimit} bounds what it holds. Jetty's
+     * own queue would start the JVM's management at its first use, a tenth of a start.
      */
     static QueuedThreadPool threads() {
         QueuedThreadPool threads = new QueuedThreadPool(RequestLimit.MOST_AT_ONCE + OTHER_THREADS, FEWEST_THREADS,
-                THREAD_IDLE_MILLIS);
+                THREAD_IDLE_MILLIS, new LinkedBlockingQueue<>());
         threads.setName("http");
         return threads;
     }

@@ -36,7 +36,7 @@ final class SlowHeaderGuard extends Handler.Wrapper implements Connection.Listen
 
     private final int seconds;
     private final RequestMetrics metrics;
-    private final byte[] answer;
+    private final Problems problems;
     private final Map<Connection, Head> heads = new ConcurrentHashMap<>();
 
     /** State of the headers that a connection waits for. */
@@ -52,9 +52,13 @@ final class SlowHeaderGuard extends Handler.Wrapper implements Connection.Listen
     SlowHeaderGuard(int seconds, RequestMetrics metrics, Problems problems) {
         this.seconds = seconds;
         this.metrics = metrics;
+        this.problems = problems;
+    }
+
+    private byte[] answer() {
         String document = new String(problems.document(ProblemType.REQUEST_TIMEOUT, ProblemType.REQUEST_TIMEOUT.explanation(), null,
                 null, Language.ENGLISH), StandardCharsets.US_ASCII);
-        this.answer = (HEAD + document.length() + "\r\n\r\n" + document).getBytes(StandardCharsets.US_ASCII);
+        return (HEAD + document.length() + "\r\n\r\n" + document).getBytes(StandardCharsets.US_ASCII);
     }
 
     /** Looks at the heads of all connections from now on. */
@@ -97,7 +101,7 @@ final class SlowHeaderGuard extends Handler.Wrapper implements Connection.Listen
             heads.remove(connection);
             metrics.reject(Rejection.HEAD);
             LOG.info("the headers of a request did not arrive in {} s", seconds);
-            connection.getEndPoint().write(Callback.from(connection.getEndPoint()::close), ByteBuffer.wrap(answer));
+            connection.getEndPoint().write(Callback.from(connection.getEndPoint()::close), ByteBuffer.wrap(answer()));
         }
     }
 }
