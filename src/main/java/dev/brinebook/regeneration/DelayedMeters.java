@@ -26,6 +26,11 @@ final class DelayedMeters {
         this.meanLitres = meanLitres;
     }
 
+    /** The same at one of the levels of the home, with its usual scatter. */
+    static DelayedMeters atLevel(HomeRates.Shape shape, HomeState state) {
+        return new DelayedMeters(shape.of(HomeRates.Part.ONE_LEVEL), List.of(state.alone(state.weight())), state.days().meanLitres());
+    }
+
     /** Whether a policy is such a meter, and one that is read from the lattice. */
     boolean reads(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
         return !policy.byClock() && !policy.startsAtOnce() && !policy.followsWeekdays()
@@ -90,10 +95,11 @@ final class DelayedMeters {
         return WaitingRule.callsEveryNight(meterLitres, callLitres) ? 0 : callLitres;
     }
 
-    /** Whether each state of several can be read from its own lattice, and so all from one. */
+    /** Whether each state can be read from its own lattice, and so all from one; a home of one state has its own alone. */
     private boolean isOnLattice(double callLitres, double bedLitres, int overrideDays) {
-        double least = callLitres == 0 ? HomeRates.LEAST_BED_DAYS : HomeRates.LEAST_CALL_DAYS;
-        return states.size() > 1 && bedLitres >= callLitres && (callLitres == 0 ? bedLitres : callLitres) >= least * meanLitres
+        double least = callLitres == 0 ? HomeRates.LEAST_BED_DAYS
+                : bedLitres < HomeRates.SMALL_BED_DAYS * meanLitres ? HomeRates.LEAST_CALL_DAYS_OF_SMALL_BEDS : HomeRates.LEAST_CALL_DAYS;
+        return (states.size() > 1 || shape.part() == HomeRates.Part.ONE_LEVEL) && bedLitres >= callLitres && (callLitres == 0 ? bedLitres : callLitres) >= least * meanLitres
                 && states.stream().allMatch(state -> state.days().readsFromLattice(overrideDays));
     }
 

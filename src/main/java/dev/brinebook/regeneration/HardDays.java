@@ -3,7 +3,6 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.Guard;
 import dev.brinebook.household.Days;
-import org.hipparchus.distribution.discrete.PoissonDistribution;
 
 /**
  * Days on which water is used while the bed is exhausted: how many to expect in a year, and how far years differ.
@@ -36,10 +35,11 @@ public record HardDays(double perYear, double perYearIfItStays, int percentile5,
 
     /** Poisson chances of 0 to 365 days. */
     static double[] independent(double expected) {
-        PoissonDistribution days = expected > 0 ? new PoissonDistribution(Math.min(expected, Days.PER_YEAR)) : null;
+        double mean = Math.min(expected, Days.PER_YEAR);
         double[] chances = new double[Days.PER_YEAR + 1];
-        for (int count = 0; count < chances.length; count++) {
-            chances[count] = days == null ? count == 0 ? 1 : 0 : days.probability(count);
+        chances[0] = StrictMath.exp(-mean);
+        for (int count = 1; count < chances.length; count++) {
+            chances[count] = chances[count - 1] * mean / count;
         }
         return chances;
     }

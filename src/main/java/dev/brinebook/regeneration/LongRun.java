@@ -99,7 +99,7 @@ public final class LongRun {
                         factors[i], ofSumsFactors[i], days.times(factors[i]), sums.times(ofSumsFactors[i])));
             }
         }
-        return new LongRun(model, HomeRates.Shape.of(model, false), states);
+        return new LongRun(model, HomeRates.Shape.of(model, HomeRates.Part.WHOLE), states);
     }
 
     private static UseModel scattering(UseModel model, double cv) {
@@ -143,7 +143,7 @@ public final class LongRun {
     public LongRun ifItStays() {
         if (ifItStays == null) {
             double share = states.stream().filter(HomeState::isUsualLevel).mapToDouble(HomeState::weight).sum();
-            ifItStays = new LongRun(model.with(model.change().withoutLevel()), HomeRates.Shape.of(model, true),
+            ifItStays = new LongRun(model.with(model.change().withoutLevel()), HomeRates.Shape.of(model, HomeRates.Part.USUAL_LEVEL),
                     states.stream().filter(HomeState::isUsualLevel).map(state -> state.alone(share).atMean()).toList());
         }
         return ifItStays;
@@ -280,9 +280,9 @@ public final class LongRun {
         }
         double[] chances = new double[Days.PER_YEAR + 1];
         for (HomeState state : ofUsualScatter) {
-            double[] of = state.isOuterLevel() ? HardDays.independent(state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre,
-                    regeneration, yearsOfEach()))
-                    : state.of(policy).hardDayChances(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach());
+            double mean = hardDaysPerYear(state, asked);
+            double[] of = state.isOuterLevel() ? HardDays.independent(mean)
+                    : state.of(policy).hardDayChances(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach(), mean);
             double sum = 0;
             for (double chance : of) {
                 sum += chance;
@@ -293,6 +293,13 @@ public final class LongRun {
         }
         return HardDays.of(expected, ofUsualScatter.size() == 1 ? expected
                 : ifItStays().hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration), chances);
+    }
+
+    private double hardDaysPerYear(HomeState level, Asked asked) {
+        DelayedMeters atLevel = DelayedMeters.atLevel(shape, level);
+        return atLevel.reads(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration)
+                ? atLevel.hardDays(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration)
+                : level.of(asked.policy).hardDaysPerYear(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration, yearsOfEach());
     }
 
     /** Fewer simulated years per level where there are several levels. */

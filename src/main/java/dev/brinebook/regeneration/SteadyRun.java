@@ -303,9 +303,11 @@ final class SteadyRun {
     /**
      * The chance of each number of hard days of a year, from none on; exact where a cycle has one hard day at most, or where a
      * clock alone ends it; else from fixed years.
+     *
+     * @param expected {@link #hardDaysPerYear} or nearly so
      */
-    double[] hardDayChances(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, Drawing drawing) {
-        double expected = hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration, drawing);
+    double[] hardDayChances(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, Drawing drawing,
+            double expected) {
         if (policy.startsAtOnce() && expected == 0) {
             return new double[] {1};
         }
