@@ -16,8 +16,8 @@ final class StageEquilibrium {
     static final int IONS = 4;
 
     private static final int MAX_ITERATIONS = 200;
-    /** Relative step after which Newton's error is its square or so, 1e-10. */
-    private static final double LAST_STEP = 1e-5;
+    /** Relative step after which the error is its third power or so, 1e-10. */
+    private static final double LAST_STEP = 4e-4;
 
     private final double sites;
     private final double calcium;
@@ -39,8 +39,8 @@ final class StageEquilibrium {
      * </pre>
      *
      * <p>T equivalents of an ion per litre of stage; q sites, eq/L; K {@link Selectivity}; C strength of the water, eq/L; L
-     * litres of water per litre of stage. The sum falls all the way from more than 1 to 0, so a Newton step that leaves
-     * the bracket is halved and the root is always found.
+     * litres of water per litre of stage. The sum falls all the way from more than 1 to 0, so a step of Halley's method that
+     * leaves the bracket is halved and the root is always found.
      * Validity: Σ T = q + B, not all zero.
      * Source: [BONNER-SMITH] for the constants; the equilibrium by its definition in {@link Selectivity}.
      * Deviation: concentrations are used for activities.
@@ -62,20 +62,40 @@ final class StageEquilibrium {
             double xSodium = supply[SODIUM] * perSodium;
             double xPotassium = supply[POTASSIUM] * perPotassium;
             double excess = xCalcium + xMagnesium + xSodium + xPotassium - 1;
-            double slope = -2 * r * (divalentCalcium * xCalcium * perCalcium + divalentMagnesium * xMagnesium * perMagnesium)
-                    - sites * xSodium * perSodium - potassium * xPotassium * perPotassium;
+            double fallCalcium = divalentCalcium * xCalcium * perCalcium;
+            double fallMagnesium = divalentMagnesium * xMagnesium * perMagnesium;
+            double fallSodium = sites * xSodium * perSodium;
+            double fallPotassium = potassium * xPotassium * perPotassium;
+            double slope = -2 * r * (fallCalcium + fallMagnesium) - fallSodium - fallPotassium;
+            double halfBend = fallCalcium * (3 - 4 * b * perCalcium) + fallMagnesium * (3 - 4 * b * perMagnesium)
+                    + fallSodium * sites * perSodium + fallPotassium * potassium * perPotassium;
             if (excess > 0) {
                 low = r;
             } else {
                 high = r;
             }
-            double next = r - excess / slope;
+            double next = r - excess * slope / (slope * slope - excess * halfBend);
             if (Math.abs(next - r) <= LAST_STEP * r) {
                 return next;
             }
             r = next > low && next < high ? next : high == Double.POSITIVE_INFINITY ? 2 * r : 0.5 * (low + high);
         }
         throw new IllegalStateException("no exchange equilibrium after " + MAX_ITERATIONS + " steps, ratio " + r);
+    }
+
+    /**
+     * Shares the ions of a stage out between its resin and its water.
+     *
+     * @param ratio of {@link #ratio} for the same supply, strength and litres
+     * @param water where to put equivalents per litre of water, the first ion at {@code first}, each other {@code stride} on
+     */
+    void share(double[] supply, double strength, double litres, double ratio, double[] water, int first, int stride) {
+        double b = strength * litres;
+        double square = ratio * ratio / strength;
+        water[first] = supply[CALCIUM] * strength / (calcium * square + b);
+        water[first + MAGNESIUM * stride] = supply[MAGNESIUM] * strength / (magnesium * square + b);
+        water[first + SODIUM * stride] = supply[SODIUM] * strength / (sites * ratio + b);
+        water[first + POTASSIUM * stride] = supply[POTASSIUM] * strength / (potassium * ratio + b);
     }
 
     /** Litres of water that hold as much of an ion as a litre of resin, at a ratio and a strength of the water. */

@@ -177,9 +177,7 @@ final class StagedBed {
     /** Shares {@link #supply} out between the resin of a stage and {@code litres} of water per litre of it. */
     private void equilibrate(int s, double litres) {
         ratio[s] = equilibrium.ratio(supply, strength[s], litres, ratio[s]);
-        for (int i = 0; i < IONS; i++) {
-            water[i * stages + s] = supply[i] / (equilibrium.partition(i, ratio[s], strength[s]) + litres);
-        }
+        equilibrium.share(supply, strength[s], litres, ratio[s], water, s, stages);
     }
 
     /** Whether the water in all pores is as strong as {@code feed}. */
