@@ -20,7 +20,7 @@ final class YearOfCycles {
 
     private static final int EARLIER = 371;
     private static final int WEEKDAYS = 7;
-    private static final double NEGLIGIBLE = 1e-18;
+    private static final double NEGLIGIBLE = 1e-15;
 
     private YearOfCycles() {
     }
@@ -103,6 +103,26 @@ final class YearOfCycles {
             used = Math.max(used, Math.min(last, from.used + more));
         }
 
+        /** Adds others, as they are and with one more hard day. */
+        void addWithOneMore(Chances from, double chance, double chanceOfOneMore) {
+            if (chance == 0 && chanceOfOneMore == 0) {
+                return;
+            }
+            if (from.used + 1 >= values.length) {
+                add(from, chance, 0);
+                add(from, chanceOfOneMore, 1);
+                return;
+            }
+            double[] others = from.values;
+            values[from.first] += chance * others[from.first];
+            for (int j = from.first + 1; j <= from.used; j++) {
+                values[j] += chance * others[j] + chanceOfOneMore * others[j - 1];
+            }
+            values[from.used + 1] += chanceOfOneMore * others[from.used];
+            first = Math.min(first, from.first);
+            used = Math.max(used, from.used + (chanceOfOneMore == 0 ? 0 : 1));
+        }
+
         /** Leaves out the ends that no digit of the result has. */
         Chances trimmed() {
             while (used > first && values[used] < NEGLIGIBLE) {
@@ -125,8 +145,11 @@ final class YearOfCycles {
             }
             waiting -= night.endAfterHardDay() + night.endAtHome() + night.endVacant();
             Chances to = at(starts, 0, day + n, now);
-            to.add(now, night.endAfterHardDay(), counted ? 1 : 0);
-            to.add(now, night.endAtHome(), 0);
+            if (counted) {
+                to.addWithOneMore(now, night.endAtHome(), night.endAfterHardDay());
+            } else {
+                to.add(now, night.endAtHome() + night.endAfterHardDay(), 0);
+            }
             if (night.endVacant() > 0) {
                 at(starts, 1, day + n, now).add(now, night.endVacant(), 0);
             }
