@@ -57,11 +57,18 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
     }
 
     /** Sorted values of draws. */
-    public record Quantiles(double[] sorted) {
+    public static final class Quantiles {
 
-        public Quantiles {
-            sorted = sorted.clone();
-            Arrays.sort(sorted);
+        private final double[] sorted;
+
+        /** Of values in any order. */
+        public Quantiles(double[] values) {
+            this(values, Ranks.order(values));
+        }
+
+        private Quantiles(double[] values, int[] order) {
+            sorted = new double[values.length];
+            Arrays.setAll(sorted, place -> values[order[place]]);
         }
 
         /** The value that a share of the draws stays below; infinite where that share is never paid back. */
@@ -74,7 +81,7 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
             return (double) Arrays.stream(sorted).filter(one -> one <= value).count() / sorted.length;
         }
 
-        @Override
+        /** The values, from the least on. */
         public double[] sorted() {
             return sorted.clone();
         }
@@ -90,14 +97,15 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
     public static UncertainWorth of(UncertainCases cases, AlternativePlan way, int mostDraws, double enoughStandardError) {
         Sample sample = cases.sample(way, mostDraws, enoughStandardError);
         double[] worth = sample.result(0);
-        double[] ranks = Ranks.of(worth);
+        int[] order = Ranks.order(worth);
+        double[] ranks = Ranks.of(worth, order);
         double[][] inputRanks = cases.ranks(sample.draws());
         List<Driver> drivers = new ArrayList<>();
         for (int i = 0; i < inputRanks.length; i++) {
             drivers.add(driver(cases, way, i, RankCorrelation.ofRanks(inputRanks[i], ranks)));
         }
         drivers.sort(Comparator.comparingDouble(Driver::swing).reversed());
-        return new UncertainWorth(new Quantiles(worth), sample.mean(0), new Quantiles(sample.result(1)), sample.draws(),
+        return new UncertainWorth(new Quantiles(worth, order), sample.mean(0), new Quantiles(sample.result(1)), sample.draws(),
                 drivers);
     }
 
