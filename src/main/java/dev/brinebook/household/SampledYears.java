@@ -16,7 +16,7 @@ public final class SampledYears {
 
     public static final int MAX_YEARS = 2_000;
 
-    /** Of all years together 6 MB each. */
+    /** One takes 6 MB when all its years are drawn. */
     private static final int MOST_SCATTERS = 6;
     private static final LastResultsCache<Scatter, Drawn> DRAWN = new LastResultsCache<>(MOST_SCATTERS, scatter -> new Drawn());
 
@@ -58,7 +58,7 @@ public final class SampledYears {
         }
         double[] litres = new double[Days.PER_YEAR];
         year.fill(litres, meanLitres);
-        return new Year(firstDate, litres);
+        return new Litres(firstDate, litres);
     }
 
     /** Years of a scatter, which may be forgotten when memory is short. */
@@ -76,7 +76,7 @@ public final class SampledYears {
         }
     }
 
-    private record Year(LocalDate firstDate, double[] litres) implements DailyUse {
+    private record Litres(LocalDate firstDate, double[] litres) implements DailyUse {
 
         @Override
         public int size() {

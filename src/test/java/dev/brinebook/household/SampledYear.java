@@ -17,7 +17,7 @@ final class SampledYear implements DailyUse {
      * @param size days of each, 1 to {@link Days#MAX_DAYS}
      * @param seed the seed of all of them
      */
-    public SampledYear(UseModel model, LocalDate firstDate, int size, long seed) {
+    SampledYear(UseModel model, LocalDate firstDate, int size, long seed) {
         Guard.within(firstDate.getYear(), Days.MIN_YEAR, Days.MAX_YEAR, "firstDate's year");
         scatter = new Scatter(model.cv(), model.change(), model.occupancy(), firstDate, Guard.within(size, 1, Days.MAX_DAYS,
                 "number of days"), seed);
@@ -26,7 +26,7 @@ final class SampledYear implements DailyUse {
     }
 
     /** Simulates the year with this number, from 0 on; it replaces the one before. */
-    public SampledYear draw(long number) {
+    SampledYear draw(long number) {
         scatter.year(number).fill(useLitres, meanLitres);
         return this;
     }
