@@ -56,7 +56,7 @@ public class UncertainWorthBenchmark {
 
     @Benchmark
     public UncertainWorth tenThousandDraws() {
-        return UncertainWorth.of(comparison, meter, inputs, 10_000, 0, 1);
+        return UncertainWorth.of(new UncertainCases(comparison, inputs, 1), meter, 10_000, 0);
     }
 
     private static UncertainInput normal(Input input) {

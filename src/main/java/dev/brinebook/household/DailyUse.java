@@ -3,7 +3,7 @@ package dev.brinebook.household;
 
 import java.time.LocalDate;
 
-/** Use of consecutive days, whether stored, as in {@link Days}, or simulated anew each time, as in {@link SampledYear}. */
+/** Use of consecutive days, whether stored, as in {@link Days}, or calculated when asked for, as in {@link SampledYears}. */
 public interface DailyUse {
 
     LocalDate firstDate();

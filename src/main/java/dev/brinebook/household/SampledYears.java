@@ -2,20 +2,29 @@
 package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.guard.LastResultsCache;
+import java.lang.ref.SoftReference;
 import java.time.LocalDate;
 
 /**
- * Many years of a {@link UseModel}, each simulated when first needed and then kept: everything compared on them sees the same
- * days, and drawing takes longer than trying.
+ * Many years of a {@link UseModel}: everything compared on them sees the same days.
  *
- * <p>Not thread-safe. A year takes 3 kB. A year that is needed once need not be kept: see {@link SampledYear}.
+ * <p>What chance does to them takes a hundred times as long to draw as the days to be calculated from it, and households that scatter
+ * alike have it in common: it is drawn when a year is first needed, and kept for those that come while there is memory.
  */
 public final class SampledYears {
 
     public static final int MAX_YEARS = 2_000;
 
-    private final SampledYear drawn;
-    private final Kept[] years;
+    /** One takes 6 MB when all its years are drawn. */
+    private static final int MOST_SCATTERS = 6;
+    private static final LastResultsCache<Scatter, Drawn> DRAWN = new LastResultsCache<>(MOST_SCATTERS, scatter -> new Drawn());
+
+    private final LocalDate firstDate;
+    private final double[] meanLitres;
+    private final int count;
+    private final Scatter scatter;
+    private final Scatter.Year[] drawn;
 
     /**
      * Years that all start on the same date.
@@ -24,23 +33,50 @@ public final class SampledYears {
      * @param seed the seed of all of them
      */
     public SampledYears(UseModel model, LocalDate firstDate, int count, long seed) {
-        drawn = new SampledYear(model, firstDate, Days.PER_YEAR, seed);
-        years = new Kept[Guard.within(count, 1, MAX_YEARS, "number of years")];
+        Guard.within(firstDate.getYear(), Days.MIN_YEAR, Days.MAX_YEAR, "firstDate's year");
+        this.firstDate = firstDate;
+        this.count = Guard.within(count, 1, MAX_YEARS, "number of years");
+        meanLitres = model.occupiedMeanLitres(firstDate, Days.PER_YEAR);
+        scatter = new Scatter(model.cv(), model.change(), model.occupancy(), firstDate, Days.PER_YEAR, seed);
+        drawn = DRAWN.of(scatter).years();
     }
 
     public int count() {
-        return years.length;
+        return count;
     }
 
     /** Days of the year with this number, from 0 on. */
     public DailyUse year(int number) {
-        if (years[number] == null) {
-            years[number] = new Kept(drawn.firstDate(), drawn.draw(number).litres());
+        if (number >= count) {
+            throw new IndexOutOfBoundsException(number);
         }
-        return years[number];
+        // Threads that draw the same year at once draw it alike.
+        Scatter.Year year = drawn[number];
+        if (year == null) {
+            year = scatter.year(number);
+            drawn[number] = year;
+        }
+        double[] litres = new double[Days.PER_YEAR];
+        year.fill(litres, meanLitres);
+        return new Litres(firstDate, litres);
     }
 
-    private record Kept(LocalDate firstDate, double[] litres) implements DailyUse {
+    /** Years of a scatter, which may be forgotten when memory is short. */
+    private static final class Drawn {
+
+        private SoftReference<Scatter.Year[]> known = new SoftReference<>(null);
+
+        synchronized Scatter.Year[] years() {
+            Scatter.Year[] years = known.get();
+            if (years == null) {
+                years = new Scatter.Year[MAX_YEARS];
+                known = new SoftReference<>(years);
+            }
+            return years;
+        }
+    }
+
+    private record Litres(LocalDate firstDate, double[] litres) implements DailyUse {
 
         @Override
         public int size() {

@@ -4,6 +4,7 @@ package dev.brinebook.household;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.randomness.RandomStream;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -147,6 +148,13 @@ public record UseModel(WeekdayMeans means, DayVariation variation, List<Double> 
     /** Mean use of a date on which somebody is at home. */
     double occupiedMeanLitres(LocalDate date) {
         return means.litres(date.getDayOfWeek()) * monthFactors.get(date.getMonthValue() - 1);
+    }
+
+    /** The same of each date of a run. */
+    double[] occupiedMeanLitres(LocalDate firstDate, int size) {
+        double[] meanLitres = new double[size];
+        Arrays.setAll(meanLitres, day -> occupiedMeanLitres(firstDate.plusDays(day)));
+        return meanLitres;
     }
 
     /** The days of {@code size} from {@code firstDate} on on which somebody is at home, by the seed. */

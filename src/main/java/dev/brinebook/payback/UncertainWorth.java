@@ -6,7 +6,6 @@ import dev.brinebook.randomness.RankCorrelation;
 import dev.brinebook.randomness.Ranks;
 import dev.brinebook.randomness.Sample;
 import dev.brinebook.randomness.Uncertain;
-import dev.brinebook.softener.RunningCost;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -58,11 +57,18 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
     }
 
     /** Sorted values of draws. */
-    public record Quantiles(double[] sorted) {
+    public static final class Quantiles {
 
-        public Quantiles {
-            sorted = sorted.clone();
-            Arrays.sort(sorted);
+        private final double[] sorted;
+
+        /** Of values in any order. */
+        public Quantiles(double[] values) {
+            this(values, Ranks.order(values));
+        }
+
+        private Quantiles(double[] values, int[] order) {
+            sorted = new double[values.length];
+            Arrays.setAll(sorted, place -> values[order[place]]);
         }
 
         /** The value that a share of the draws stays below; infinite where that share is never paid back. */
@@ -75,7 +81,7 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
             return (double) Arrays.stream(sorted).filter(one -> one <= value).count() / sorted.length;
         }
 
-        @Override
+        /** The values, from the least on. */
         public double[] sorted() {
             return sorted.clone();
         }
@@ -84,24 +90,22 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
     /**
      * Distribution of the net present value of an alternative.
      *
-     * @param inputs the uncertain inputs
+     * @param cases the cases in which it is tried
      * @param mostDraws draws at most, see {@link Sample#of}
      * @param enoughStandardError of the mean net present value, 0 to make all draws
      */
-    public static UncertainWorth of(Comparison comparison, AlternativePlan way, List<UncertainInput> inputs, int mostDraws,
-            double enoughStandardError, long seed) {
-        SimulatedCase draw = new SimulatedCase(comparison, way, inputs, new ByLoad(comparison, way),
-                new ByLoad(comparison, comparison.baseline()));
-        Sample sample = Sample.of(inputs.stream().map(UncertainInput::factor).toList(),
-                () -> draw, mostDraws, enoughStandardError, seed);
+    public static UncertainWorth of(UncertainCases cases, AlternativePlan way, int mostDraws, double enoughStandardError) {
+        Sample sample = cases.sample(way, mostDraws, enoughStandardError);
         double[] worth = sample.result(0);
-        double[] ranks = Ranks.of(worth);
+        int[] order = Ranks.order(worth);
+        double[] ranks = Ranks.of(worth, order);
+        double[][] inputRanks = cases.ranks(sample.draws());
         List<Driver> drivers = new ArrayList<>();
-        for (int i = 0; i < inputs.size(); i++) {
-            drivers.add(driver(comparison, way, inputs, i, RankCorrelation.ofRanks(Ranks.of(sample.input(i)), ranks)));
+        for (int i = 0; i < inputRanks.length; i++) {
+            drivers.add(driver(cases, way, i, RankCorrelation.ofRanks(inputRanks[i], ranks)));
         }
         drivers.sort(Comparator.comparingDouble(Driver::swing).reversed());
-        return new UncertainWorth(new Quantiles(worth), sample.mean(0), new Quantiles(sample.result(1)), sample.draws(),
+        return new UncertainWorth(new Quantiles(worth, order), sample.mean(0), new Quantiles(sample.result(1)), sample.draws(),
                 drivers);
     }
 
@@ -110,107 +114,19 @@ public record UncertainWorth(Quantiles netPresentValue, Sample.Mean mean, Quanti
         return paybackYears.shareUpTo(years);
     }
 
-    private static Driver driver(Comparison comparison, AlternativePlan way, List<UncertainInput> inputs, int which, double correlation) {
-        double low = bounded(inputs.get(which).factor().quantile(LOW));
-        double high = bounded(inputs.get(which).factor().quantile(HIGH));
-        return new Driver(inputs.get(which).input(), low, high, worthAt(comparison, way, inputs, which, low),
-                worthAt(comparison, way, inputs, which, high), correlation);
+    private static Driver driver(UncertainCases cases, AlternativePlan way, int which, double correlation) {
+        UncertainInput input = cases.inputs().get(which);
+        double low = UncertainCases.bounded(input.factor().quantile(LOW));
+        double high = UncertainCases.bounded(input.factor().quantile(HIGH));
+        return new Driver(input.input(), low, high, worthAt(cases, way, which, low), worthAt(cases, way, which, high), correlation);
     }
 
-    private static double worthAt(Comparison comparison, AlternativePlan way, List<UncertainInput> inputs, int which, double factor) {
+    private static double worthAt(UncertainCases cases, AlternativePlan way, int which, double factor) {
         Map<Input, Double> factors = new EnumMap<>(Input.class);
-        for (int i = 0; i < inputs.size(); i++) {
-            factors.put(inputs.get(i).input(), bounded(i == which ? factor : inputs.get(i).factor().median()));
+        for (int i = 0; i < cases.inputs().size(); i++) {
+            UncertainInput input = cases.inputs().get(i);
+            factors.put(input.input(), UncertainCases.bounded(i == which ? factor : input.factor().median()));
         }
-        return comparison.expectedNetPresentValue(way, new Factors(factors));
-    }
-
-    /** A normal factor may fall below zero, which no input can: it is then treated as zero. */
-    private static double bounded(double factor) {
-        return Math.max(0, Math.min(Factors.MAX, factor));
-    }
-
-    /** Expected use of an alternative in a year by its load, interpolated between loads calculated beforehand. */
-    private static final class ByLoad {
-
-        private static final int STEPS = 8;
-        private static final double LEAST = 0.4;
-        private static final double MOST = 2.5;
-        /** No household exceeds this multiple; a factor near zero of the capacity would ask for it. */
-        private static final double MOST_BEYOND = 1e4;
-
-        private final double visits;
-        private final List<List<YearlyUse>> uses = new ArrayList<>();
-
-        ByLoad(Comparison comparison, AlternativePlan way) {
-            visits = way.visitsPerYear();
-            for (int i = 0; i <= STEPS; i++) {
-                AlternativePlan.Circumstances there = new AlternativePlan.Circumstances(load(i), 1, 1);
-                uses.add(way.possible(comparison.duty(), there).stream().map(one -> new YearlyUse(one.year().regenerations(),
-                        one.year().saltGrams() / 1000, one.year().waterLitres(), visits)).toList());
-            }
-        }
-
-        private static double load(int step) {
-            return LEAST * StrictMath.pow(MOST / LEAST, (double) step / STEPS);
-        }
-
-        /** The cheapest of the possible settings, at the simulated load. */
-        YearlyUse use(double load, RunningCost cost) {
-            double place = STEPS * StrictMath.log(Math.max(LEAST, Math.min(MOST, load)) / LEAST) / StrictMath.log(MOST / LEAST);
-            int below = (int) Math.min(STEPS - 1.0, place);
-            double share = place - below;
-            YearlyUse low = cheapest(uses.get(below), cost);
-            YearlyUse high = cheapest(uses.get(below + 1), cost);
-            // Beyond the calculated loads, salt and water are proportional to the load.
-            double beyond = Math.min(MOST_BEYOND, load / Math.max(LEAST, Math.min(MOST, load)));
-            return new YearlyUse(beyond * mixed(share, low.regenerationsPerYear(), high.regenerationsPerYear()),
-                    beyond * mixed(share, low.saltKilograms(), high.saltKilograms()),
-                    beyond * mixed(share, low.waterLitres(), high.waterLitres()), visits);
-        }
-
-        private static double mixed(double share, double low, double high) {
-            return low + share * (high - low);
-        }
-
-        private YearlyUse cheapest(List<YearlyUse> possible, RunningCost cost) {
-            YearlyUse best = new YearlyUse(0, 0, 0, visits);
-            double least = Double.POSITIVE_INFINITY;
-            for (YearlyUse use : possible) {
-                double yearly = use.saltKilograms() * cost.saltPerKilogram()
-                        + use.waterLitres() / 1000 * cost.waterPerCubicMetre();
-                if (yearly < least) {
-                    least = yearly;
-                    best = use;
-                }
-            }
-            return best;
-        }
-    }
-
-    /** The model of one draw. */
-    private record SimulatedCase(Comparison comparison, AlternativePlan way, List<UncertainInput> inputs, ByLoad own, ByLoad baseline)
-            implements Sample.Model {
-
-        @Override
-        public double[] results(double[] values, int draw) {
-            Map<Input, Double> of = new EnumMap<>(Input.class);
-            for (int i = 0; i < values.length; i++) {
-                of.put(inputs.get(i).input(), bounded(values[i]));
-            }
-            Factors factors = new Factors(of);
-            AlternativePlan.Circumstances there = factors.circumstances();
-            double load = there.hardness() * there.dailyUse() / there.capacity();
-            RunningCost running = comparison.running(factors);
-            Alternative ours = comparison.priced(way, own.use(load, running), factors);
-            Alternative theirs = comparison.priced(comparison.baseline(), baseline.use(load, running), factors);
-            Prices prices = factors.on(comparison.bills().prices());
-            int years = comparison.horizonYears();
-            double worth = LifeCycleCost.of(theirs, years, prices) - LifeCycleCost.of(ours, years, prices);
-            double extra = ours.outlay().investment() - theirs.outlay().investment();
-            double saved = theirs.yearly().minus(ours.yearly()).total();
-            double payback = extra <= 0 ? 0 : saved > 0 ? extra / saved : Double.POSITIVE_INFINITY;
-            return new double[] {worth, payback};
-        }
+        return cases.comparison().expectedNetPresentValue(way, new Factors(factors));
     }
 }

@@ -94,31 +94,52 @@ public final class RandomStream {
         return x * factor;
     }
 
+    /** A gamma distribution of scale 1 as it is drawn from; made once for many numbers. */
+    public static final class GammaShape {
+
+        private final double boost;
+        private final double d;
+        private final double c;
+
+        /** The distribution of this mean. */
+        public GammaShape(double shape) {
+            Guard.positive(shape, "shape");
+            boost = shape < 1 ? shape : 0;
+            d = (shape < 1 ? shape + 1 : shape) - 1 / 3.0;
+            c = 1 / Math.sqrt(9 * d);
+        }
+    }
+
+    /** The next number of a gamma distribution of mean {@code shape} and scale 1. */
+    public double nextGamma(double shape) {
+        return nextGamma(new GammaShape(shape));
+    }
+
     /**
-     * The next number of a gamma distribution of mean {@code shape} and scale 1.
+     * The next number of a gamma distribution.
      *
      * <p>Source: [MARSAGLIA-TSANG], with its boost by a power of an even number for shapes below 1.
      */
-    public double nextGamma(double shape) {
-        if (!(shape >= 1)) {
-            Guard.positive(shape, "shape");
-            return nextGamma(shape + 1) * StrictMath.pow(1 - nextDouble(), 1 / shape);
-        }
-        double d = shape - 1 / 3.0;
-        double c = 1 / Math.sqrt(9 * d);
+    public double nextGamma(GammaShape shape) {
+        double d = shape.d;
         while (true) {
             double x = nextNormal();
-            double root = 1 + c * x;
+            double root = 1 + shape.c * x;
             if (root > 0) {
                 double v = root * root * root;
                 double u = 1 - nextDouble();
                 double square = x * x;
                 if (u < 1 - 0.0331 * square * square
                         || StrictMath.log(u) < 0.5 * square + d * (1 - v + StrictMath.log(v))) {
-                    return d * v;
+                    return shape.boost == 0 ? d * v : d * v * power(1 - nextDouble(), 1 / shape.boost);
                 }
             }
         }
+    }
+
+    /** A quarter of the time of StrictMath.pow, and some 1e-15 of the result off. */
+    private static double power(double base, double exponent) {
+        return StrictMath.exp(exponent * StrictMath.log(base));
     }
 
     /** Ten rounds of multiplying and crossing over; the key grows by a step of its own each round. */

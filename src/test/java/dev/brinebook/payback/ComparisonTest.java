@@ -139,8 +139,8 @@ class ComparisonTest {
     void aLinearCaseHasTheMeanAndVarianceOfTheory() {
         AlternativePlan other = way("other clock", new ClockEveryDays(6), new Outlay(100, 0, 10));
         Comparison clocks = new Comparison(List.of(clock, other), 0, DUTY, new Bills(PRICES, 10));
-        UncertainWorth worth = UncertainWorth.of(clocks, other, List.of(new UncertainInput(Input.SALT_PRICE,
-                new Uncertain.Normal(1, 0.2))), 4_000, 0, 3);
+        UncertainWorth worth = UncertainWorth.of(new UncertainCases(clocks, List.of(new UncertainInput(Input.SALT_PRICE,
+                new Uncertain.Normal(1, 0.2))), 3), other, 4_000, 0);
         double atMean = countedWorth(clocks, other, 1);
         double slope = countedWorth(clocks, other, 2) - atMean;
         assertEquals(atMean, worth.mean().value(), 3 * worth.mean().standardError());
@@ -189,17 +189,18 @@ class ComparisonTest {
 
     @Test
     void reportsTheFactorsThatItCalculatesWith() {
-        UncertainWorth worth = UncertainWorth.of(comparison, meter, List.of(new UncertainInput(Input.SALT_PRICE,
-                new Uncertain.Normal(1, 1.5))), 1_000, 0, 7);
+        UncertainWorth worth = UncertainWorth.of(new UncertainCases(comparison, List.of(new UncertainInput(Input.SALT_PRICE,
+                new Uncertain.Normal(1, 1.5))), 7), meter, 1_000, 0);
         assertEquals(0, worth.drivers().get(0).lowFactor(), "a normal factor below zero is treated as zero");
         assertEquals(1 + 1.5 * 1.2815515655446004, worth.drivers().get(0).highFactor(), 1e-9);
     }
 
     private UncertainWorth uncertain(int draws) {
-        return UncertainWorth.of(comparison, meter, List.of(new UncertainInput(Input.SALT_PRICE, new Uncertain.Normal(1, 0.2)),
+        return UncertainWorth.of(new UncertainCases(comparison, List.of(
+                new UncertainInput(Input.SALT_PRICE, new Uncertain.Normal(1, 0.2)),
                 new UncertainInput(Input.HARDNESS, new Uncertain.Lognormal(1, 0.1)), new UncertainInput(Input.DAILY_USE,
                         new Uncertain.Triangular(0.7, 1, 1.4)), new UncertainInput(Input.FIRST_COST, new Uncertain.Range(0.9, 1.3))),
-                draws, 0, 7);
+                7), meter, draws, 0);
     }
 
     @Test

@@ -44,7 +44,8 @@ class UncertainWorthTest {
         AlternativePlan way = clock(days, cost);
         double saved = BILLS.of(use(baseline)).minus(BILLS.of(use(way))).total();
         double expected = Double.isInfinite(more) || more == 0 ? more : more / saved;
-        UncertainWorth worth = UncertainWorth.of(new Comparison(List.of(baseline, way), 0, DUTY, BILLS), way, KNOWN, 1_000, 0, 1);
+        UncertainWorth worth = UncertainWorth.of(new UncertainCases(new Comparison(List.of(baseline, way), 0, DUTY, BILLS), KNOWN, 1),
+                way, 1_000, 0);
         assertEquals(expected, worth.paybackYears().at(0.5), 1e-9);
     }
 
@@ -57,8 +58,8 @@ class UncertainWorthTest {
     void swingsOneInputWithTheOthersAtTheirMedians() {
         AlternativePlan way = clock(6, 100);
         Comparison comparison = new Comparison(List.of(clock(4, 0), way), 0, DUTY, BILLS);
-        UncertainWorth worth = UncertainWorth.of(comparison, way, List.of(new UncertainInput(Input.SALT_PRICE,
-                new Uncertain.Normal(1, 0.2)), new UncertainInput(Input.FIRST_COST, new Uncertain.Range(1, 3))), 1_000, 0, 1);
+        UncertainWorth worth = UncertainWorth.of(new UncertainCases(comparison, List.of(new UncertainInput(Input.SALT_PRICE,
+                new Uncertain.Normal(1, 0.2)), new UncertainInput(Input.FIRST_COST, new Uncertain.Range(1, 3))), 1), way, 1_000, 0);
         UncertainWorth.Driver cost = driver(worth, Input.FIRST_COST);
         UncertainWorth.Driver salt = driver(worth, Input.SALT_PRICE);
         assertEquals(1 - 0.2 * 1.2816, salt.lowFactor(), 1e-5);

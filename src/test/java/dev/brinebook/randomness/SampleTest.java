@@ -11,6 +11,7 @@ import dev.brinebook.randomness.Uncertain.Normal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
 class SampleTest {
@@ -101,5 +102,21 @@ class SampleTest {
         assertEquals(0, RankCorrelation.of(new double[] {7, 7, 7}, new double[] {1, 2, 3}));
         assertEquals(-1, RankCorrelation.of(new double[] {1, 2}, new double[] {5, 3}), 1e-12);
         assertThrows(IllegalArgumentException.class, () -> RankCorrelation.of(new double[1], new double[1]));
+    }
+
+    /** As Arrays.sort has them, but zeros of either sign are equal. */
+    @Test
+    void ordersNumbersOfAnySignAndSize() {
+        double[] values = {3, -2, Double.POSITIVE_INFINITY, 0, -1e300, 1e-320, -0.0, Double.MIN_VALUE,
+            Double.NEGATIVE_INFINITY, -2, 3.0000000000000004};
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        assertArrayEquals(sorted, Arrays.stream(Ranks.order(values)).mapToDouble(place -> values[place]).toArray());
+        assertArrayEquals(new double[] {9, 3.5, 11, 5.5, 2, 8, 5.5, 7, 1, 3.5, 10}, Ranks.of(values));
+        RandomStream stream = new RandomStream(8, 1);
+        double[] many = DoubleStream.generate(stream::nextNormal).limit(5_000).toArray();
+        double[] expected = many.clone();
+        Arrays.sort(expected);
+        assertArrayEquals(expected, Arrays.stream(Ranks.order(many)).mapToDouble(place -> many[place]).toArray());
     }
 }

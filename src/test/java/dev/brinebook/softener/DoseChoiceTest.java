@@ -63,4 +63,18 @@ class DoseChoiceTest {
             assertTrue(choice.shown().contains(choice.best()));
         }
     }
+
+    /** Where the search for each reserve begins says nothing of where it ends. Each duty is made anew: what one found it keeps. */
+    @Test
+    void findsTheSameReservesWhereverItLooksFirst() {
+        DoseChoice far = DoseChoice.cheapest(SOFTENER, Softeners.duty(30, 0, 120, 0.5), DEAR_SALT);
+        for (double grains : new double[] {10, 19.9, 20, 20.1, 29}) {
+            DoseChoice alone = DoseChoice.cheapest(SOFTENER, Softeners.duty(grains, 0, 240, 0.38), DEAR_SALT);
+            for (DoseChoice similar : List.of(far, alone)) {
+                assertEquals(alone.options().stream().map(Option::settings).toList(), DoseChoice.cheapest(SOFTENER,
+                        Softeners.duty(grains, 0, 240, 0.38), DEAR_SALT, MeterStart.DELAYED, similar).options().stream()
+                        .map(Option::settings).toList());
+            }
+        }
+    }
 }

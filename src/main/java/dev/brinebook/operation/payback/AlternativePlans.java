@@ -61,7 +61,12 @@ final class AlternativePlans {
     }
 
     private Function<DesignConditions, List<Possible>> metered(Softener softener, MeterStart start) {
-        return duty -> DoseChoice.cheapest(softener, duty, cost, start).candidates(duty).stream().map(AlternativePlans::possible).toList();
+        // Most of them are asked one after the other for conditions that hardly differ.
+        DoseChoice[] last = new DoseChoice[1];
+        return duty -> {
+            last[0] = DoseChoice.cheapest(softener, duty, cost, start, last[0]);
+            return last[0].candidates(duty).stream().map(AlternativePlans::possible).toList();
+        };
     }
 
     private Function<DesignConditions, List<Possible>> twin(Softener softener) {

@@ -22,6 +22,7 @@ import dev.brinebook.payback.Comparison;
 import dev.brinebook.payback.Outlay;
 import dev.brinebook.payback.Prices;
 import dev.brinebook.payback.Retrofit;
+import dev.brinebook.payback.UncertainCases;
 import dev.brinebook.payback.UncertainWorth;
 import dev.brinebook.payback.UncertainWorth.UncertainInput;
 import dev.brinebook.payback.WaterTariff;
@@ -84,10 +85,11 @@ public final class CompareAlternatives {
         List<AlternativePlan> all = request.alternatives().stream().map(ways::of).toList();
         int baseline = baseline(request);
         Comparison comparison = new Comparison(all, baseline, duty, bills);
+        UncertainCases cases = request.uncertainty() == null ? null : cases(request, comparison);
         List<AlternativeAnswer> answers = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             answers.add(AlternativeLines.of(comparison, i, request.alternatives().get(i).kind(),
-                    i == baseline ? null : uncertain(request, comparison, all.get(i), explanation), request.household().people(),
+                    i == baseline ? null : uncertain(request, cases, all.get(i), explanation), request.household().people(),
                     priced.currency(), units, explanation));
         }
         String cheapest = all.stream().filter(way -> comparison.setup(way).isPresent())
@@ -156,14 +158,22 @@ public final class CompareAlternatives {
                 block.price().perCubicMetre())).toList());
     }
 
-    private static UncertainWorthAnswer uncertain(AlternativesRequest request, Comparison comparison, AlternativePlan way,
+    private static UncertainCases cases(AlternativesRequest request, Comparison comparison) {
+        return new UncertainCases(comparison, inputs(request.uncertainty()).stream().map(one ->
+                new UncertainInput(one.input(), one.factor())).toList(), PreferencesRequest.seed(request.seed()));
+    }
+
+    private static List<UncertainInputRequest> inputs(UncertaintyRequest asked) {
+        return asked.inputs() == null ? UncertaintyRequest.ASSUMED : asked.inputs();
+    }
+
+    private static UncertainWorthAnswer uncertain(AlternativesRequest request, UncertainCases cases, AlternativePlan way,
             Explanation explanation) {
         UncertaintyRequest asked = request.uncertainty();
         if (asked == null) {
             return null;
         }
-        List<UncertainInputRequest> inputs = asked.inputs() == null ? UncertaintyRequest.ASSUMED : asked.inputs();
-        Resolved named = Resolved.ofCode("/uncertainty/inputs", inputs.stream().map(one -> WireNames.of(one.input()))
+        Resolved named = Resolved.ofCode("/uncertainty/inputs", inputs(asked).stream().map(one -> WireNames.of(one.input()))
                 .collect(Collectors.joining(", ")));
         explanation.assume(asked.inputs() == null ? named.byDefault("OWN-ASSUMPTION").noting(UncertaintyRequest.ASSUMED_IN_WORDS) : named);
         int draws = (int) explanation.resolve(asked.draws(),
@@ -172,9 +182,7 @@ public final class CompareAlternatives {
                 UncertaintyRequest.ASSUMED_PAYBACK_YEARS, "years").byDefault("OWN-ASSUMPTION"));
         double enough = asked.enoughStandardError() == null ? 0 : asked.enoughStandardError().value().doubleValue();
         Currency currency = LocalPrices.of(request.prices(), request.household()).currency();
-        return UncertainWorthAnswer.of(UncertainWorth.of(comparison, way,
-                inputs.stream().map(one -> new UncertainInput(one.input(), one.factor())).toList(), draws, enough,
-                PreferencesRequest.seed(request.seed())), within, currency);
+        return UncertainWorthAnswer.of(UncertainWorth.of(cases, way, draws, enough), within, currency);
     }
 
     private static Message summary(Comparison comparison, String cheapest, List<AlternativeAnswer> answers) {
