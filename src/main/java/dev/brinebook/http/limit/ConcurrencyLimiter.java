@@ -251,6 +251,9 @@ public final class ConcurrencyLimiter {
          * Gives what is free to callers in turn; for a single caller it only wakes the first, which may find that another was quicker.
          */
         private void serveNext() {
+            if (waiting.isEmpty()) {
+                return;
+            }
             if (waiting.size() == 1) {
                 waiting.values().iterator().next().peekFirst().changed.signal();
                 return;
