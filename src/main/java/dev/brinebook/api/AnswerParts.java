@@ -88,6 +88,12 @@ public record AnswerParts(Detail detail, List<String> fields, AnswerPart wanted)
         return new AnswerParts(Detail.STANDARD, List.of(), BY_DETAIL.get(answer).get(Detail.STANDARD));
     }
 
+    /** Of these parts what has one of {@code columns} in a table. */
+    public AnswerParts in(List<CsvColumn> columns) {
+        return new AnswerParts(detail, fields, AnswerPart.picked(wanted, columns.stream()
+                .map(column -> column.isOfEveryUnit() ? column.path().subList(0, column.path().size() - 1) : column.path()).toList()));
+    }
+
     /** Whether nothing is left out. */
     public boolean isAll() {
         return wanted == AnswerPart.WHOLE;

@@ -4,7 +4,6 @@ package dev.brinebook.http.bulk;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.brinebook.api.CsvColumn;
 import dev.brinebook.api.FormulaGuard;
@@ -194,11 +193,22 @@ final class AnswerTable implements AnswerLines {
         List<String> values = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             if (parser.currentToken() == JsonToken.START_OBJECT) {
-                values.add(JSON.<JsonNode>readTree(parser).path("code").asText());
+                values.add(code(parser));
             } else {
                 values.add(number(parser));
             }
         }
         return FormulaGuard.of(String.join(CsvColumn.SEPARATOR, values));
+    }
+
+    private static String code(JsonParser parser) throws IOException {
+        String code = "";
+        while (parser.nextToken() == JsonToken.FIELD_NAME) {
+            boolean here = parser.currentName().equals("code");
+            parser.nextToken();
+            code = here ? parser.getText() : code;
+            parser.skipChildren();
+        }
+        return code;
     }
 }

@@ -176,7 +176,8 @@ public final class BulkHandler {
         context.status(200).contentType(forms.rowsOut() ? forms.given() + "; charset=utf-8" : forms.given())
                 .header("Cache-Control", "no-store");
         RequestLines requests = rows == null ? new ObjectLines() : rows;
-        new BulkStream<>(operation, parts, call, forms.options(), requests, answers(operation, forms, requests, call.language()))
+        BulkOptions options = forms.rowsOut() ? forms.options().inColumns(operation.answerType()) : forms.options();
+        new BulkStream<>(operation, parts, call, options, requests, answers(operation, forms, requests, call.language()))
                 .run(lines, context.res().getOutputStream());
     }
 

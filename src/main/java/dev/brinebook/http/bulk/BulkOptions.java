@@ -40,6 +40,11 @@ record BulkOptions(boolean check, boolean onlyFaulty, boolean afterUpload, long 
                 .sorted(Comparator.comparingInt(column -> place(column.name()))).toList();
     }
 
+    /** The same, with answers that have nothing but what is in their columns. */
+    BulkOptions inColumns(Class<? extends Record> answer) {
+        return new BulkOptions(check, onlyFaulty, afterUpload, from, table, parts.in(columns(answer)));
+    }
+
     private boolean isWanted(CsvColumn column) {
         if (!column.isOfEveryUnit()) {
             return isWanted(column.path());
