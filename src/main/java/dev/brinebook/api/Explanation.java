@@ -9,8 +9,8 @@ import dev.brinebook.text.Localizable;
 import dev.brinebook.text.Message;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,7 +25,7 @@ public final class Explanation {
 
     private final Map<String, Resolved> resolved = new LinkedHashMap<>();
     private final List<BasisAnswer> basis = new ArrayList<>();
-    private final Set<Caution> cautions = new LinkedHashSet<>();
+    private final Set<Caution> cautions = EnumSet.noneOf(Caution.class);
     private final Function<Localizable, Message> saying;
     private final boolean metric;
     private HardnessUnit hardnessUnit;
@@ -134,7 +134,12 @@ public final class Explanation {
 
     /** {@code summary}, after the cautions that forbid its advice or question its input, so that it can be quoted alone. */
     public Message behindStops(Message summary) {
-        Stream<Message> first = Caution.ordered(cautions).stream()
+        List<Caution> given = Caution.ordered(cautions);
+        return Message.later(() -> behindStops(given, summary));
+    }
+
+    private Message behindStops(List<Caution> given, Message summary) {
+        Stream<Message> first = given.stream()
                 .filter(caution -> caution.severity() == Severity.STOP || Caution.OF_INPUT.contains(caution))
                 .map(caution -> caution.severity() == Severity.STOP ? Message.of("explanation.stop", saying.apply(caution))
                         : Message.of("explanation.checkFirst", saying.apply(caution)));

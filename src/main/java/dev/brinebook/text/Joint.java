@@ -14,6 +14,8 @@ public enum Joint implements Localizable {
     /** The last two members of a list of which one is meant. */
     OR;
 
+    private final String textId = Localizable.idOf("joint", this);
+
     /** Whether it is used before the last member only. */
     boolean isBeforeLast() {
         return this == AND || this == OR;
@@ -21,6 +23,6 @@ public enum Joint implements Localizable {
 
     @Override
     public String textId() {
-        return Localizable.idOf("joint", this);
+        return textId;
     }
 }

@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -22,6 +23,8 @@ public final class Message {
 
     /** The id of a text that holds its first value and nothing else. */
     private static final String VERBATIM = "";
+    /** The id of one that is made when it is read. */
+    private static final String LATER = "later";
 
     private static final Pattern QUOTATION_MARKS = Pattern.compile("[\"\\u00ab\\u00bb\\u2018-\\u201f\\u2039\\u203a\\u300c-\\u300f\\uff02]");
     /** Characters of a name that a text repeats. */
@@ -52,6 +55,15 @@ public final class Message {
         return of(localizable.textId());
     }
 
+    /** What {@code made} gives, whenever it is read, which it never is where an answer is asked for without words. */
+    public static Message later(Supplier<Message> made) {
+        return new Message(LATER, List.of(made), false);
+    }
+
+    private Message now() {
+        return id.equals(LATER) ? (Message) ((Supplier<?>) values.get(0)).get() : this;
+    }
+
     /** A text that is the same in every language, such as a name that the caller gave. */
     public static Message verbatim(String text) {
         return new Message(VERBATIM, List.of(text), false);
@@ -69,7 +81,7 @@ public final class Message {
 
     /** The same for a sentence: a text that is the same in every language as a name, any other message as it is. */
     public Message quoted() {
-        return id.equals(VERBATIM) && !values.get(0).equals("") ? named((String) values.get(0)) : this;
+        return id.equals(LATER) ? now().quoted() : id.equals(VERBATIM) && !values.get(0).equals("") ? named((String) values.get(0)) : this;
     }
 
     /** Sentences one after the other. */
@@ -98,7 +110,7 @@ public final class Message {
 
     /** The same message for people who measure in metric units: it chooses where a text names units of its own. */
     public Message inMetricUnits(boolean chosen) {
-        return chosen == metric ? this : new Message(id, values, chosen);
+        return id.equals(LATER) ? later(() -> now().inMetricUnits(chosen)) : chosen == metric ? this : new Message(id, values, chosen);
     }
 
     /** Names the text of a message without values, of which there are no more than the store holds; else null. */
@@ -115,7 +127,7 @@ public final class Message {
 
     /** The numbers in its slots and in those of its parts, in their order; a number without a unit has none. */
     public List<Measure> numbers() {
-        return values.stream().flatMap(Message::numbers).toList();
+        return now().values.stream().flatMap(Message::numbers).toList();
     }
 
     private static Stream<Measure> numbers(Object value) {
@@ -129,6 +141,8 @@ public final class Message {
     private void render(Language language, StringBuilder to) {
         if (id.equals(VERBATIM)) {
             to.append(values.get(0));
+        } else if (id.equals(LATER)) {
+            now().render(language, to);
         } else {
             language.pattern(id).render(this, language, to);
         }
@@ -193,11 +207,16 @@ public final class Message {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Message message && id.equals(message.id) && values.equals(message.values) && metric == message.metric;
+        return other instanceof Message message && now().isSame(message.now());
+    }
+
+    private boolean isSame(Message message) {
+        return id.equals(message.id) && values.equals(message.values) && metric == message.metric;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(id, values, metric);
+        Message now = now();
+        return Objects.hash(now.id, now.values, now.metric);
     }
 }

@@ -75,6 +75,22 @@ class MessageTest {
     }
 
     @Test
+    void isMadeWhenItIsReadWhereThatIsAskedFor() {
+        Message late = Message.later(() -> Message.of("two", 1, 2));
+        assertEquals(Message.of("two", 1, 2), late);
+        assertEquals(late, Message.of("two", 1, 2));
+        assertEquals(Message.of("two", 1, 2).hashCode(), late.hashCode());
+        assertEquals(Message.of("two", 1, 2).in(OTHER), late.in(OTHER));
+        assertEquals(Message.of("two", 1, 2).numbers(), late.numbers());
+        assertNull(Message.later(() -> Message.of("gap")).constantKey());
+        assertEquals(Message.of("gap").inMetricUnits(true), Message.later(() -> Message.of("gap")).inMetricUnits(true));
+        assertEquals(Message.verbatim("a").quoted(), Message.later(() -> Message.verbatim("a")).quoted());
+        Message.later(() -> {
+            throw new IllegalStateException("nobody reads it");
+        });
+    }
+
+    @Test
     void isAValue() {
         assertEquals(Message.of("two", 1, 2), Message.of("two", 1, 2));
         assertNotEquals(Message.of("gap"), Message.of("gap").inMetricUnits(true));

@@ -54,12 +54,13 @@ public record HardnessLines(
     }
 
     private static void explain(HardnessStep step, String pointer, Explanation explanation) {
-        explanation.because(pointer + "/iron", Message.of("formula.water.factorDissolvedIronMargin",
-                Text.of(HardnessQuantity.forReader(CompensationFactors.STOICHIOMETRIC.ironMgPerMg(), explanation))), "CP-IRON-FACTORS");
-        explanation.because(pointer + "/controllerSetting", step.equals(HardnessStep.of(HardnessUnit.GPG))
+        HardnessUnit unit = explanation.hardnessUnit();
+        explanation.because(pointer + "/iron", Message.later(() -> Message.of("formula.water.factorDissolvedIronMargin",
+                Text.of(HardnessQuantity.of(CompensationFactors.STOICHIOMETRIC.ironMgPerMg(), unit)))), "CP-IRON-FACTORS");
+        explanation.because(pointer + "/controllerSetting", Message.later(() -> step.equals(HardnessStep.of(HardnessUnit.GPG))
                 ? Message.of("formula.water.sumUncertaintyTestRounded")
                 : Message.of("formula.water.sumUncertaintyTestRoundedUp",
-                        Text.setting(new HardnessQuantity(Rounding.answer(step.size()), step.unit()))), "CP-IRON-FACTORS");
+                        Text.setting(new HardnessQuantity(Rounding.answer(step.size()), step.unit())))), "CP-IRON-FACTORS");
     }
 
     private static List<HardnessQuantity> otherSettings(CompensatedHardness sum, HardnessStep step, double uncertaintyMgPerL) {

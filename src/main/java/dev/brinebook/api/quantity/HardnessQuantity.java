@@ -17,7 +17,11 @@ public record HardnessQuantity(
 
     /** A hardness for a sentence, in the unit that its reader thinks in. */
     public static HardnessQuantity forReader(double mgPerL, Explanation explanation) {
-        HardnessUnit unit = explanation.hardnessUnit();
+        return of(mgPerL, explanation.hardnessUnit());
+    }
+
+    /** A hardness in a unit. */
+    public static HardnessQuantity of(double mgPerL, HardnessUnit unit) {
         return new HardnessQuantity(Rounding.answer(unit.fromBase(mgPerL)), unit);
     }
 }

@@ -64,8 +64,8 @@ public final class CompensateHardness {
         for (FactorSet set : FactorSet.NAMED) {
             bySet.add(new FactorSetTotal(set, units.hardness(water.compensated(set.factors()).totalMgPerL())));
         }
-        return new CompensatedHardnessAnswer(explanation.behindStops(summary(lines, sum, water, explanation)), lines, List.copyOf(bySet),
-                explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
+        return new CompensatedHardnessAnswer(explanation.behindStops(Message.later(() -> summary(lines, sum, water, explanation))),
+                lines, List.copyOf(bySet), explanation.cautions(), explanation.assumptions(), explanation.basis(), ModelVersion.CURRENT);
     }
 
     private static HardnessStep step(CompensatedHardnessRequest request, AnswerUnits units, Explanation explanation) {

@@ -8,6 +8,7 @@ import dev.brinebook.api.Resolved;
 import dev.brinebook.api.SchemaDescription;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.quantity.HardnessQuantity;
+import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.CompensationFactors;
 import java.math.BigDecimal;
@@ -26,23 +27,24 @@ public record CompensationRequest(
 
     CompensationFactors toDomain(Explanation explanation) {
         FactorSet used = set == null ? FactorSet.STANDARD : set;
-        Resolved named = Resolved.of("/water/compensation/set", used).noting(note(used, explanation));
+        HardnessUnit unit = explanation.hardnessUnit();
+        Resolved named = Resolved.of("/water/compensation/set", used).noting(Message.later(() -> note(used, unit)));
         explanation.assume(set == null ? named.byDefault("CP-IRON-FACTORS") : named);
         return used == FactorSet.OWN
                 ? CompensationFactors.ofGpg(ironFactor.doubleValue(), manganeseFactor.doubleValue())
                 : used.factors();
     }
 
-    private static Message note(FactorSet set, Explanation explanation) {
+    private static Message note(FactorSet set, HardnessUnit unit) {
         return switch (set) {
             case OWN -> Message.of("factorSet.own");
             case STOICHIOMETRIC -> Message.of("factorSet.stoichiometric");
-            default -> Message.of("factorSet.factors", said(set.factors().ironMgPerMg(), explanation),
-                    said(set.factors().manganeseMgPerMg(), explanation));
+            default -> Message.of("factorSet.factors", said(set.factors().ironMgPerMg(), unit),
+                    said(set.factors().manganeseMgPerMg(), unit));
         };
     }
 
-    private static Message said(double mgPerMg, Explanation explanation) {
-        return Text.rounded(HardnessQuantity.forReader(mgPerMg, explanation));
+    private static Message said(double mgPerMg, HardnessUnit unit) {
+        return Text.rounded(HardnessQuantity.of(mgPerMg, unit));
     }
 }
