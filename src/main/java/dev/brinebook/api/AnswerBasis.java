@@ -39,6 +39,10 @@ final class AnswerBasis {
         if (place < 0) {
             return answer;
         }
+        int version = shape.names().indexOf(VERSION);
+        if (!parts.hasBasis() && model.version().equals(shape.record().value(version, answer))) {
+            return answer;
+        }
         Object[] values = shape.values(answer);
         if (parts.hasBasis()) {
             Set<BasisAnswer> entries = new LinkedHashSet<>();
@@ -46,7 +50,7 @@ final class AnswerBasis {
             entries.addAll((List<BasisAnswer>) values[place]);
             values[place] = List.copyOf(entries);
         }
-        values[shape.names().indexOf(VERSION)] = model.version();
+        values[version] = model.version();
         return (A) shape.record().make(values);
     }
 

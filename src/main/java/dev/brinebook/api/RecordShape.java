@@ -52,6 +52,11 @@ record RecordShape(List<String> names, List<MethodHandle> readers, MethodHandle 
         return values;
     }
 
+    /** The value of the component at a place. */
+    Object value(int place, Object of) {
+        return call(readers.get(place), of);
+    }
+
     Object make(Object[] values) {
         return call(maker, values);
     }

@@ -4,14 +4,16 @@ package dev.brinebook.http.bulk;
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import dev.brinebook.http.json.JsonWriter;
 import dev.brinebook.http.problem.ProblemType;
-import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 
 /** An object for each line (NDJSON), with the whole answer in it. */
 final class AnswerObjects implements AnswerLines {
 
     static final String MEDIA_TYPE = "application/x-ndjson";
+
+    private static final byte[] END = {'}', '\n'};
 
     private final RequestLines lines;
     private final BulkOptions options;
@@ -65,12 +67,10 @@ final class AnswerObjects implements AnswerLines {
             sent(start, line, status);
         }
         byte[] head = start.append(",\"").append(name).append("\":").toString().getBytes(StandardCharsets.UTF_8);
-        ByteArrayOutputStream whole = new ByteArrayOutputStream(head.length + json.length + 2);
-        whole.writeBytes(head);
-        whole.writeBytes(json);
-        whole.write('}');
-        whole.write('\n');
-        return whole.toByteArray();
+        byte[] whole = Arrays.copyOf(head, head.length + json.length + END.length);
+        System.arraycopy(json, 0, whole, head.length, json.length);
+        System.arraycopy(END, 0, whole, head.length + json.length, END.length);
+        return whole;
     }
 
     private static void columns(StringBuilder to, List<String> names, List<String> cells) {

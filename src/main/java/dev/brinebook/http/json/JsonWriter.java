@@ -20,6 +20,7 @@ import com.fasterxml.jackson.databind.ser.impl.SimpleFilterProvider;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import dev.brinebook.api.AnswerParts;
 import dev.brinebook.api.WireNames;
+import dev.brinebook.quantity.Quantity;
 import dev.brinebook.text.Language;
 import dev.brinebook.text.Message;
 import java.io.IOException;
@@ -40,6 +41,7 @@ public final class JsonWriter {
         SimpleModule module = new SimpleModule("answers");
         module.addSerializer(LocalDate.class, ToStringSerializer.instance);
         module.addSerializer(Enum.class, new EnumSerializer(null));
+        module.addSerializer(Quantity.class, new QuantitySerializer());
         module.addSerializer(Message.class, new MessageSerializer());
         module.addSerializer(Double.class, new NoBinaryNumbers());
         module.addSerializer(Double.TYPE, new NoBinaryNumbers());
@@ -109,7 +111,33 @@ public final class JsonWriter {
 
         @Override
         public void serialize(Enum value, JsonGenerator generator, SerializerProvider provider) throws IOException {
-            generator.writeString((names == null ? NAMES.get(value.getDeclaringClass()) : names)[value.ordinal()]);
+            generator.writeString(names == null ? name(value) : names[value.ordinal()]);
+        }
+
+        static SerializableString name(Enum value) {
+            return NAMES.get(value.getDeclaringClass())[value.ordinal()];
+        }
+    }
+
+    /** Most of an answer is quantities; as any other record they would be read by reflection and filtered property by property. */
+    @SuppressWarnings("rawtypes")
+    private static final class QuantitySerializer extends JsonSerializer<Quantity> {
+
+        private static final SerializableString VALUE = new SerializedString("value");
+        private static final SerializableString UNIT = new SerializedString("unit");
+
+        @Override
+        public void serialize(Quantity quantity, JsonGenerator generator, SerializerProvider provider) throws IOException {
+            generator.writeStartObject();
+            if (PartFilter.wants(VALUE, provider)) {
+                generator.writeFieldName(VALUE);
+                generator.writeNumber(quantity.value());
+            }
+            if (PartFilter.wants(UNIT, provider)) {
+                generator.writeFieldName(UNIT);
+                generator.writeString(EnumSerializer.name(quantity.unit()));
+            }
+            generator.writeEndObject();
         }
     }
 

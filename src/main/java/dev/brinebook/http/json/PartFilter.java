@@ -3,6 +3,7 @@ package dev.brinebook.http.json;
 
 import com.fasterxml.jackson.annotation.JsonFilter;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.ser.BeanPropertyFilter;
 import com.fasterxml.jackson.databind.ser.BeanPropertyWriter;
@@ -34,6 +35,11 @@ final class PartFilter extends FilterProvider {
     /** Has every record written through this filter, where a writer has it. */
     @JsonFilter(ID)
     interface Filtered {
+    }
+
+    /** Whether a property is wanted of the record that a writer is at. */
+    static boolean wants(SerializableString property, SerializerProvider writing) {
+        return !(writing.getFilterProvider() instanceof PartFilter parts) || parts.here.at(property.getValue()) != null;
     }
 
     @Override
