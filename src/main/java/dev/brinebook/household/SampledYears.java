@@ -16,8 +16,12 @@ public final class SampledYears {
 
     public static final int MAX_YEARS = 2_000;
 
-    /** One takes 6 MB when all its years are drawn. */
-    private static final int MOST_SCATTERS = 6;
+    private static final int MOST_SCATTERS = 3;
+    /** Share of the heap that the years of one scatter may take. */
+    private static final double SHARE_OF_HEAP = 0.02;
+    /** Years of a scatter that are kept, of 3 KB each; those beyond are drawn each time. */
+    private static final int MOST_KEPT = (int) Math.min(MAX_YEARS,
+            SHARE_OF_HEAP * Runtime.getRuntime().maxMemory() / Double.BYTES / Days.PER_YEAR);
     private static final LastResultsCache<Scatter, Drawn> DRAWN = new LastResultsCache<>(MOST_SCATTERS, scatter -> new Drawn());
 
     private final LocalDate firstDate;
@@ -51,10 +55,12 @@ public final class SampledYears {
             throw new IndexOutOfBoundsException(number);
         }
         // Threads that draw the same year at once draw it alike.
-        Scatter.Year year = drawn[number];
+        Scatter.Year year = number < drawn.length ? drawn[number] : null;
         if (year == null) {
             year = scatter.year(number);
-            drawn[number] = year;
+            if (number < drawn.length) {
+                drawn[number] = year;
+            }
         }
         double[] litres = new double[Days.PER_YEAR];
         year.fill(litres, meanLitres);
@@ -69,7 +75,7 @@ public final class SampledYears {
         synchronized Scatter.Year[] years() {
             Scatter.Year[] years = known.get();
             if (years == null) {
-                years = new Scatter.Year[MAX_YEARS];
+                years = new Scatter.Year[MOST_KEPT];
                 known = new SoftReference<>(years);
             }
             return years;
