@@ -20,7 +20,7 @@ public final class WorkingMemory {
 
     /** Share of the heap that the results of one type may take in all memories together. */
     private static final double SHARE_OF_HEAP = 0.025;
-    private static final double LEAST_BYTES = 1.2e6;
+    private static final double LEAST_BYTES = 2.4e6;
     private static final double MOST_BYTES = 2e7;
     /** What one memory keeps of a type; what was not used for the longest time gives way. */
     static final long MOST_BYTES_OF_A_TYPE = (long) Math.max(LEAST_BYTES, Math.min(MOST_BYTES,

@@ -36,8 +36,8 @@ final class HomeRates {
     /** The same of smaller beds that regenerate every night. */
     static final double LEAST_BED_DAYS = 0.05;
     private static final double MOST_DAYS = 1e4;
-    /** Of some forty columns that are looked at. */
-    private static final int USUAL_BYTES = 40_000;
+    /** Of some twenty columns that are looked at. */
+    private static final int USUAL_BYTES = 20_000;
     private static final double LOG_OF_RATIO = FastMath.log(RATIO);
     /** The count of column 0, mean days: less than is looked at. */
     private static final double FIRST_COUNT_DAYS = 0.002;

@@ -15,8 +15,10 @@ final class Lattices {
 
     /** Of a weekday's share, so that the same week in litres of another household is the same shape. */
     private static final double SHARES_ROUNDED_TO = 1e-12;
-    /** Of what is kept for days of one kind, and again for one override. */
+    /** Of what is kept for days of one kind. */
     private static final int USUAL_BYTES = 300_000;
+    /** The same for one override. */
+    private static final int USUAL_BYTES_OF_METERS = 450_000;
 
     /**
      * Everything that the lattices depend on.
@@ -71,7 +73,7 @@ final class Lattices {
 
     /** Of delayed meters with an override. */
     MeterRates meterRates(int overrideDays) {
-        return WorkingMemory.kept(new Metered(shape, overrideDays), MeterRates.class, USUAL_BYTES,
+        return WorkingMemory.kept(new Metered(shape, overrideDays), MeterRates.class, USUAL_BYTES_OF_METERS,
                 () -> new MeterRates(table().rows(), shape.cv, 1, overrideDays));
     }
 

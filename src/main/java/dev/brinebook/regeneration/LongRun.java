@@ -54,6 +54,7 @@ public final class LongRun {
     private final List<HomeState> states;
     private final double meanLitres;
     private final DelayedMeters meters;
+    private final FixedClocks clocks;
     private final List<HomeState> ofUsualScatter;
     /** The same questions come again, from each part of an answer. */
     private final Map<Asked, YearlyTotals> years = new HashMap<>();
@@ -69,6 +70,7 @@ public final class LongRun {
         this.states = states;
         meanLitres = mean(states, state -> state.days().meanLitres());
         meters = new DelayedMeters(shape, states, meanLitres);
+        clocks = new FixedClocks(shape, states, meanLitres);
         double share = states.stream().filter(HomeState::isUsualScatter).mapToDouble(HomeState::weight).sum();
         ofUsualScatter = states.stream().filter(HomeState::isUsualScatter).map(state -> state.alone(share)).toList();
     }
@@ -221,6 +223,8 @@ public final class LongRun {
         return years.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked ->
                 meters.reads(policy, hardnessMilligramsPerLitre, regeneration)
                         ? meters.year(policy, hardnessMilligramsPerLitre, regeneration)
+                        : clocks.reads(policy, hardnessMilligramsPerLitre, regeneration)
+                        ? clocks.year((ClockEveryDays) policy, hardnessMilligramsPerLitre, regeneration)
                         : summedYear(policy, hardnessMilligramsPerLitre, regeneration));
     }
 
@@ -231,6 +235,9 @@ public final class LongRun {
 
     /** Expected hard days of a year alone. */
     public double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
+        if (clocks.reads(policy, hardnessMilligramsPerLitre, regeneration)) {
+            return year(policy, hardnessMilligramsPerLitre, regeneration).hardDays();
+        }
         return hardDaysPerYear.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked ->
                 meters.reads(policy, hardnessMilligramsPerLitre, regeneration)
                         ? meters.hardDays(policy, hardnessMilligramsPerLitre, regeneration)

@@ -133,6 +133,16 @@ final class SteadyRun {
         return byNight(WaitingRule.delayed(bedLitres, callLitres, bedLitres, overrideDays), Detail.HARD_LITRES);
     }
 
+    /** The {@link #SUMS} of a year of a clock without an override. */
+    double[] clockYear(ClockEveryDays clock, double bedLitres) {
+        return byNight(WaitingRule.of(clock, 1000, bedLitres), Detail.HARD_LITRES); // of a gram in each litre
+    }
+
+    /** Whether clocks can be read from the lattice, unless their bed is very small. */
+    boolean readsClocksFromLattice() {
+        return use.meanAtHome() > 0 && model.cv() >= MeterRates.LEAST_CV && model.cv() <= ClockRates.LARGEST_CV;
+    }
+
     /** Whether most delayed meters with an override can be read from the lattice. */
     boolean readsFromLattice(int overrideDays) {
         return isQuick(model) && overrideDays != Policy.NO_OVERRIDE && sharesNights(overrideDays);
@@ -248,8 +258,7 @@ final class SteadyRun {
     }
 
     private boolean isOnClockLattice(double bedLitres) {
-        return use.meanAtHome() > 0 && model.cv() >= MeterRates.LEAST_CV && model.cv() <= ClockRates.LARGEST_CV
-                && bedLitres >= MeterRates.LEAST_CALL_DAYS * use.busiestMean();
+        return readsClocksFromLattice() && bedLitres >= MeterRates.LEAST_CALL_DAYS * use.busiestMean();
     }
 
     /** Whether the nights of a cycle are few enough to be read from the lattice: with absences only under an override. */
