@@ -69,9 +69,8 @@ record Servers(String service, Path java, int firstPort) {
         }
         Files.deleteIfExists(cache);
         List<String> command = javaCommand();
-        command.addAll(List.of(aot ? "-XX:AOTCacheOutput=" + cache : "-XX:ArchiveClassesAtExit=" + cache, "-XX:MaxMetaspaceSize=256m", "-cp",
-                service,
-                "dev.brinebook.tool.TrainingRun"));
+        command.addAll(List.of(aot ? "-XX:AOTCacheOutput=" + cache : "-XX:ArchiveClassesAtExit=" + cache, "-XX:MaxMetaspaceSize=256m",
+                "-cp", service, "dev.brinebook.tool.TrainingRun"));
         Process training = new ProcessBuilder(command).redirectErrorStream(true)
                 .redirectOutput(WORK.resolve("training.log").toFile()).start();
         if (training.waitFor() != 0 || !Files.exists(cache)) {

@@ -99,7 +99,8 @@ final class DelayedMeters {
     private boolean isOnLattice(double callLitres, double bedLitres, int overrideDays) {
         double least = callLitres == 0 ? HomeRates.LEAST_BED_DAYS
                 : bedLitres < HomeRates.SMALL_BED_DAYS * meanLitres ? HomeRates.LEAST_CALL_DAYS_OF_SMALL_BEDS : HomeRates.LEAST_CALL_DAYS;
-        return (states.size() > 1 || shape.part() == HomeRates.Part.ONE_LEVEL) && bedLitres >= callLitres && (callLitres == 0 ? bedLitres : callLitres) >= least * meanLitres
+        return (states.size() > 1 || shape.part() == HomeRates.Part.ONE_LEVEL) && bedLitres >= callLitres
+                && (callLitres == 0 ? bedLitres : callLitres) >= least * meanLitres
                 && states.stream().allMatch(state -> state.days().readsFromLattice(overrideDays));
     }
 

@@ -23,7 +23,8 @@ import org.hipparchus.util.FastMath;
  * <p>In mean days of the home, so that all homes share it whose days are alike but for how much they use.
  * Validity: where each state can be read from its own lattice, {@link MeterRates}, and the bed outlasts the count.
  * Deviation: cubics through four points each way, of hard days and litres in their logarithm: hard days within 0.2 % of the sum over
- * the states in 99 of 100 random rules and within 2 % in all of 12,000, regenerations within 0.1 %. Not thread-safe, and not to be kept longer than a calculation.
+ * the states in 99 of 100 random rules and within 2 % in all of 12,000, regenerations within 0.1 %. Not thread-safe, and not
+ * to be kept longer than a calculation.
  */
 final class HomeRates {
 

@@ -42,7 +42,8 @@ class HomeRatesTest {
                 double call = mean * (HomeRates.LEAST_CALL_DAYS + 20 * Math.pow(random.nextDouble(), 3));
                 call = i % 10 == 0 ? 0 : i % 10 < 4 ? mean * (HomeRates.LEAST_CALL_DAYS + 0.4 * Math.pow(random.nextDouble(), 3)) : call;
                 double bed = call + mean * (call == 0 ? HomeRates.LEAST_BED_DAYS
-                        : call < HomeRates.LEAST_CALL_DAYS_OF_SMALL_BEDS * mean ? HomeRates.SMALL_BED_DAYS : 0) + mean * 5 * Math.pow(random.nextDouble(), 2);
+                        : call < HomeRates.LEAST_CALL_DAYS_OF_SMALL_BEDS * mean ? HomeRates.SMALL_BED_DAYS : 0)
+                        + mean * 5 * Math.pow(random.nextDouble(), 2);
                 worse += assertAsSummed(home, call, bed, override, model.toString()) > 2e-3 ? 1 : 0;
             }
             assertTrue(worse <= 3, worse + " of " + RULES + " rules worse than 0.2 %, " + model);
