@@ -12,7 +12,7 @@ final class Scene {
 
     /** What the well-behaved caller is owed. */
     enum Owed {
-        /** Every answer, and 99 % of them in three times what they take without the attack. */
+        /** Every answer, and 99 % of them in three times what they take without the attack, or soon enough anyway. */
         IN_TIME,
         /** Every answer. */
         ANSWERS,
@@ -22,6 +22,8 @@ final class Scene {
 
     private static final double QUIET_SECONDS = 3;
     private static final double MOST_TIMES_QUIET = 3;
+    /** Soon enough for a caller, however fast an idle service is: the calculations and sheets of others are waited for. */
+    private static final double SOON_MILLIS = 500;
     /**
      * Where 99 % of the calls without an attack take up to more than this, ten times what they usually do, the machine has no
      * time for the service. The clock cannot separate an attack from that: refusals are then counted as answers, and no time is judged.
@@ -106,7 +108,7 @@ final class Scene {
                 processorSeconds = service.processorSeconds() - before;
                 state = service.isAlive() ? service.state() : null;
             }
-            double mostMillis = MOST_TIMES_QUIET * quiet.p99Millis() + attacked.ownDelayMillis();
+            double mostMillis = Math.max(SOON_MILLIS, MOST_TIMES_QUIET * quiet.p99Millis()) + attacked.ownDelayMillis();
             double tookMillis = attacked.tally().p99Millis();
             print(label, attack.tally, attacked.tally(), state, processorSeconds, text("%.1f / %.1f (%.1f its own; others %.0f %%)",
                     quiet.p99Millis(), tookMillis, attacked.ownDelayMillis(), 100 * others));
