@@ -116,7 +116,7 @@ public final class Language {
 
     /** Tags of every language and variant, in alphabetical order. */
     public static List<String> tags() {
-        return TAGS;
+        return List.copyOf(TAGS);
     }
 
     /** Every language and variant, in the order of their tags. */
