@@ -113,7 +113,7 @@ final class Requests {
     static void newWater(ObjectNode request, Random random, boolean solids) {
         double mgPerL = SOFTEST_MG_PER_L + HARDNESS_RANGE_MG_PER_L * random.nextDouble();
         ObjectNode water = request.has("water") ? request.withObject("/water") : request;
-        if (water.has("hardness")) {
+        if (MG_PER_L.containsKey(water.path("hardness").path("unit").asText())) {
             setHardness(water.withObject("/hardness"), mgPerL, 3);
         }
         if (water.has("calcium")) {
