@@ -20,8 +20,9 @@ final class HomeClockRates {
     /** Smaller beds are summed up by themselves. */
     static final double LEAST_BED_DAYS = 1;
     private static final double STEP_DAYS = 0.25;
-    /** A larger bed is read as this: under the longest interval none is exhausted. */
-    private static final double MOST_BED_DAYS = 400;
+    /** A bed that lasts for so many intervals and days more is never exhausted; a larger one is read as this. */
+    private static final double MOST_INTERVALS = 8;
+    private static final double MORE_DAYS = 30;
     private static final int USUAL_BYTES = 2_000;
     /** Of hard days in a year; what is below is none. */
     private static final double NEGLIGIBLE = 1e-8;
@@ -47,7 +48,7 @@ final class HomeClockRates {
      * @param states the same of a bed in mean days, summed over the states
      */
     double[] year(double bedDays, DoubleFunction<double[]> states) {
-        double place = Math.min(MOST_BED_DAYS, bedDays) / STEP_DAYS;
+        double place = Math.min(MOST_INTERVALS * everyDays + MORE_DAYS, bedDays) / STEP_DAYS;
         int first = (int) place - 1;
         Cubic between = Cubic.at(place - first);
         double days = between.sum(first, point -> hardDays.at(point, beds -> log(states.apply(beds * STEP_DAYS)[2])));

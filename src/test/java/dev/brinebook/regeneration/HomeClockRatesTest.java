@@ -44,6 +44,18 @@ class HomeClockRatesTest {
         });
     }
 
+    @RepeatedTest(6)
+    void soIsTheLongestInterval(RepetitionInfo repetition) {
+        UseModel model = new UseModel(WeekdayMeans.everyDay(600), DayVariation.ofCv(0.4), UseModel.EVEN_MONTHS, Occupancy.ALWAYS,
+                new UseChange(0.3, 0.2, 0.12));
+        WorkingMemory.during(() -> {
+            LongRun home = LongRun.of(model);
+            double bed = home.meanLitres() * (350 + 50 * repetition.getCurrentRepetition());
+            assertAsSummed(home, new ClockEveryDays(Policy.MAX_INTERVAL_DAYS), bed, "bed " + bed / home.meanLitres());
+            return home;
+        });
+    }
+
     private static void assertAsSummed(LongRun home, ClockEveryDays clock, double bed, String what) {
         Regeneration regeneration = new Regeneration(bed / 1000 * 300, 4_000, 200, 80);
         YearlyTotals summed = home.summedYear(clock, 300, regeneration);
