@@ -34,14 +34,14 @@ final class DelayedMeters {
     /** Whether a policy is such a meter, and one that is read from the lattice. */
     boolean reads(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
         return !policy.byClock() && !policy.startsAtOnce() && !policy.followsWeekdays()
-                && isOnLattice(callLitres(policy), bedLitres(hardnessMilligramsPerLitre, regeneration), policy.overrideDays());
+                && isOnLattice(callLitres(policy), WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration), policy.overrideDays());
     }
 
     /** Expected totals of a year of a policy that is {@linkplain #reads read}. */
     YearlyTotals year(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
         SumsOverStates of = new SumsOverStates(policy.overrideDays());
         HomeRates known = rates(policy.overrideDays());
-        double bedLitres = bedLitres(hardnessMilligramsPerLitre, regeneration);
+        double bedLitres = WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration);
         double call = callLitres(policy);
         double[] sums = call == 0 ? known.everyNight(bedLitres / meanLitres, of)
                 : known.year(call / meanLitres, (bedLitres - call) / meanLitres, of);
@@ -51,7 +51,7 @@ final class DelayedMeters {
 
     /** Expected hard days of a year of a policy that is {@linkplain #reads read}. */
     double hardDays(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return readHardDays(callLitres(policy), bedLitres(hardnessMilligramsPerLitre, regeneration), policy.overrideDays());
+        return readHardDays(callLitres(policy), WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration), policy.overrideDays());
     }
 
     /** Expected hard days of a year, by what the meter counts, at what count it calls and what the bed softens. */
@@ -74,10 +74,6 @@ final class DelayedMeters {
             done &= state.weightBelow() > 0;
         }
         return sum;
-    }
-
-    private static double bedLitres(double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration.capacityGrams());
     }
 
     private double readHardDays(double callLitres, double bedLitres, int overrideDays) {
@@ -123,15 +119,8 @@ final class DelayedMeters {
 
         @Override
         public double[] year(double callDays, double bedDays) {
-            double[] sums = new double[SteadyRun.SUMS];
-            for (HomeState state : states) {
-                double[] of = state.days().delayedYear(meanLitres * callDays, meanLitres * bedDays, overrideDays);
-                for (int i = 0; i < sums.length; i++) {
-                    sums[i] += state.weight() * of[i];
-                }
-            }
-            sums[3] /= meanLitres;
-            return sums;
+            return HomeState.mean(states, meanLitres, state ->
+                    state.days().delayedYear(meanLitres * callDays, meanLitres * bedDays, overrideDays));
         }
     }
 }

@@ -20,31 +20,16 @@ final class FixedClocks {
     /** Whether a policy is such a clock, and one that is read from the lattice. */
     boolean reads(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
         return policy instanceof ClockEveryDays clock && clock.overrideDays() == Policy.NO_OVERRIDE && states.size() > 1
-                && bedLitres(hardnessMilligramsPerLitre, regeneration) >= HomeClockRates.LEAST_BED_DAYS * meanLitres
+                && WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration) >= HomeClockRates.LEAST_BED_DAYS * meanLitres
                 && states.stream().allMatch(state -> state.sums().readsClocksFromLattice());
     }
 
     /** Expected totals of a year of a policy that is {@linkplain #reads read}. */
     YearlyTotals year(ClockEveryDays clock, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        double[] sums = HomeClockRates.of(shape, clock.days()).year(bedLitres(hardnessMilligramsPerLitre, regeneration) / meanLitres,
-                bedDays -> summed(clock, bedDays * meanLitres));
+        double bedLitres = WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration);
+        double[] sums = HomeClockRates.of(shape, clock.days()).year(bedLitres / meanLitres,
+                bedDays -> HomeState.mean(states, meanLitres, state -> state.sums().clockYear(clock, bedDays * meanLitres)));
         sums[3] *= meanLitres;
         return SteadyRun.totals(sums, meanLitres, hardnessMilligramsPerLitre, regeneration);
-    }
-
-    private double[] summed(ClockEveryDays clock, double bedLitres) {
-        double[] sums = new double[SteadyRun.SUMS];
-        for (HomeState state : states) {
-            double[] of = state.sums().clockYear(clock, bedLitres);
-            for (int i = 0; i < sums.length; i++) {
-                sums[i] += state.weight() * of[i];
-            }
-        }
-        sums[3] /= meanLitres;
-        return sums;
-    }
-
-    private static double bedLitres(double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration.capacityGrams());
     }
 }

@@ -24,8 +24,6 @@ final class HomeClockRates {
     private static final double MOST_INTERVALS = 8;
     private static final double MORE_DAYS = 30;
     private static final int USUAL_BYTES = 2_000;
-    /** Of hard days in a year; what is below is none. */
-    private static final double NEGLIGIBLE = 1e-8;
 
     private record Clock(HomeRates.Shape shape, int everyDays) {
     }
@@ -51,16 +49,8 @@ final class HomeClockRates {
         double place = Math.min(MOST_INTERVALS * everyDays + MORE_DAYS, bedDays) / STEP_DAYS;
         int first = (int) place - 1;
         Cubic between = Cubic.at(place - first);
-        double days = between.sum(first, point -> hardDays.at(point, beds -> log(states.apply(beds * STEP_DAYS)[2])));
-        double litres = between.sum(first, point -> hardLitres.at(point, beds -> log(states.apply(beds * STEP_DAYS)[3])));
-        return new double[] {(double) Days.PER_YEAR / everyDays, 0, fromLog(days), fromLog(litres), 0};
-    }
-
-    private static double log(double value) {
-        return Cubic.log(value + NEGLIGIBLE);
-    }
-
-    private static double fromLog(double log) {
-        return Math.max(0, Cubic.fromLog(log) - NEGLIGIBLE);
+        double days = between.sum(first, point -> hardDays.at(point, beds -> HomeRates.log(states.apply(beds * STEP_DAYS)[2])));
+        double litres = between.sum(first, point -> hardLitres.at(point, beds -> HomeRates.log(states.apply(beds * STEP_DAYS)[3])));
+        return new double[] {(double) Days.PER_YEAR / everyDays, 0, HomeRates.fromLog(days), HomeRates.fromLog(litres), 0};
     }
 }

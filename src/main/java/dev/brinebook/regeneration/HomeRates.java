@@ -122,7 +122,7 @@ final class HomeRates {
             Column column = column(at.first + i);
             double count = count(at.first + i);
             log += at.along.weight(i) * at.across.sum(at.from, point -> column.hardDays.at(point, spares ->
-                    Cubic.log(states.hardDays(count, count + spares * SPARE_STEP) + NEGLIGIBLE)));
+                    log(states.hardDays(count, count + spares * SPARE_STEP))));
         }
         return log;
     }
@@ -138,7 +138,7 @@ final class HomeRates {
             sums[3] += weight * at.across.sum(at.from, point -> column.hardLitres.at(point, spares -> {
                 double[] year = states.year(count, count + spares * SPARE_STEP);
                 column.year = column.year == null ? year : column.year;
-                return Cubic.log(year[3] + NEGLIGIBLE);
+                return log(year[3]);
             }));
             sums[0] += weight * column.year[0];
             sums[1] += weight * column.year[1];
@@ -149,7 +149,13 @@ final class HomeRates {
         return sums;
     }
 
-    private static double fromLog(double log) {
+    /** Logarithm of hard days or litres of a year. */
+    static double log(double value) {
+        return Cubic.log(value + NEGLIGIBLE);
+    }
+
+    /** Back from {@link #log}. */
+    static double fromLog(double log) {
         return Math.max(0, Cubic.fromLog(log) - NEGLIGIBLE);
     }
 
@@ -168,7 +174,7 @@ final class HomeRates {
         double place = place(bedDays);
         int first = (int) Math.floor(place) - 1;
         return fromLog(Cubic.at(place - first).sum(first, bed -> known.at(bed, beds ->
-                Cubic.log(sum.applyAsDouble(count(beds)) + NEGLIGIBLE))));
+                log(sum.applyAsDouble(count(beds))))));
     }
 
     /**

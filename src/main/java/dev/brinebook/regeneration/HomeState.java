@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
+import dev.brinebook.guard.CancellationToken;
+import java.util.List;
+import java.util.function.Function;
+
 /**
  * One state in which the home may be.
  *
@@ -18,6 +22,20 @@ record HomeState(double weight, double weightBelow, boolean isUsualScatter, bool
 
     /** Levels with less chance than this, of one scatter, are the outer ones. */
     private static final double OUTER_WEIGHT = 0.1;
+
+    /** The mean over states of {@link SteadyRun#SUMS} sums of a year, with hard litres in mean days of the home. */
+    static double[] mean(List<HomeState> states, double meanLitres, Function<HomeState, double[]> sums) {
+        CancellationToken.obey();
+        double[] mean = new double[SteadyRun.SUMS];
+        for (HomeState state : states) {
+            double[] of = sums.apply(state);
+            for (int i = 0; i < mean.length; i++) {
+                mean[i] += state.weight() * of[i];
+            }
+        }
+        mean[3] /= meanLitres;
+        return mean;
+    }
 
     SteadyRun of(Policy policy) {
         return policy.byClock() ? sums : days;

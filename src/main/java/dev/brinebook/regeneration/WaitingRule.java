@@ -43,6 +43,11 @@ record WaitingRule(double callLitres, double bedLitres, double roundingLitres, i
         return hardnessMilligramsPerLitre > 0 ? 1000 * capacityGrams / hardnessMilligramsPerLitre : Double.POSITIVE_INFINITY;
     }
 
+    /** What a bed softens after a regeneration. */
+    static double bedLitres(double hardnessMilligramsPerLitre, Regeneration regeneration) {
+        return bedLitres(hardnessMilligramsPerLitre, regeneration.capacityGrams());
+    }
+
     /** Whether the reserve of a delayed meter is as large as what it counts. */
     static boolean callsEveryNight(double meterLitres, double callLitres) {
         return !(callLitres > Policy.ROUNDING_SHARE * meterLitres);
