@@ -156,6 +156,7 @@ public record DoseChoice(Option best, List<Option> options) {
         for (double dose : duty.dosesGramsPerLitre(softener)) {
             if (softener.capacity().isKnownAt(softener.salt(), dose)) {
                 int place = options.size();
+                // Half a step below what it was, so that the same step is tried first.
                 double first = similar == null || place >= similar.options().size() ? likely
                         : similar.options().get(place).settings().reserveLitres() - duty.reserveStepLitres(0) / 2;
                 options.add(option(softener, dose, duty, cost, start, first));

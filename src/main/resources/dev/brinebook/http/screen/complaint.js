@@ -74,7 +74,7 @@ function entry(test, ctx) {
     ${there.length === names.length ? nothing : html`<p><button type="submit" class="primary">${ctx.text('visit.takeResult')}</button></p>`}</form>`;
 }
 
-/** The next test, large, with what it tells; any other of the list may be made instead. */
+/** The next test in large type, with what it would tell; any other test on the list can be done instead. */
 function next(answer, ctx) {
   const { nextTests: tests } = answer;
   if (!tests.length) { return html`<section aria-labelledby="result-tests"><h2 id="result-tests" tabindex="-1">${ctx.text('visit.nextTest')}</h2><p>${ctx.text('visit.noMoreTests')}</p></section>`; }
