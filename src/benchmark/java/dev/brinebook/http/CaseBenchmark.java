@@ -16,6 +16,7 @@ import dev.brinebook.regeneration.SimulationResult;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.DoseSearch;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Fit;
@@ -98,12 +99,12 @@ public class CaseBenchmark {
 
     @Benchmark
     public DoseChoice.Option oneDose() {
-        return DoseChoice.option(softener, dose, duty, cost);
+        return DoseSearch.option(softener, dose, duty, cost);
     }
 
     @Benchmark
     public DoseChoice cheapestDose() {
-        return DoseChoice.cheapest(softener, fresh(), cost);
+        return DoseSearch.cheapest(softener, fresh(), cost);
     }
 
     /** The design conditions with nothing cached yet, as for each request. */

@@ -89,6 +89,6 @@ public class DoseAndReserveBenchmark {
     @Benchmark
     public DoseChoice choice() {
         place = (place + GOLDEN_SHARE) % 1;
-        return DoseChoice.cheapest(household.softener(), household.duty(0.8 + 0.4 * place, levelSpread), new RunningCost(0.45, 2.9));
+        return DoseSearch.cheapest(household.softener(), household.duty(0.8 + 0.4 * place, levelSpread), new RunningCost(0.45, 2.9));
     }
 }

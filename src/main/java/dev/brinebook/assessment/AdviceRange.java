@@ -9,6 +9,7 @@ import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.BedUncertainty;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.DoseSearch;
 import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.MeasuredEnds;
 import dev.brinebook.softener.MeterSettings;
@@ -109,7 +110,7 @@ public record AdviceRange(End low, End high) {
     private static End end(Assessment assessment, ExistingSoftener existing, DesignConditions there, boolean overStepBelow,
             Prices prices) {
         Softener softener = assessment.recommended().dosed().softener().withResin(existing.setup().softener().bed().resinLitres());
-        DoseChoice.Option option = DoseChoice.cheapest(softener, there, assessment.cost(),
+        DoseChoice.Option option = DoseSearch.cheapest(softener, there, assessment.cost(),
                 assessment.recommended().settings().start()).best();
         Policy policy = option.settings().policy();
         SoftenerSettings found = overStepBelow && assessment.isConvertedFromRight()

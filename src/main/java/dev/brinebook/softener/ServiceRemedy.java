@@ -58,7 +58,7 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
     public static Stream<DoseChoice.Option> largerBeds(Softener softener, Predicate<Softener> wanted, DesignConditions duty,
             RunningCost cost) {
         return larger(softener).filter(wanted)
-                .map(larger -> DoseChoice.cheapest(larger, duty.forNewBed(), cost).best())
+                .map(larger -> DoseSearch.cheapest(larger, duty.forNewBed(), cost).best())
                 .filter(option -> option.holdsEndPoint() && option.settings().keepsStandard());
     }
 
@@ -75,7 +75,7 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
     }
 
     private static Optional<ServiceRemedy> twin(Softener softener, DesignConditions duty, RunningCost cost) {
-        DoseChoice.Option best = DoseChoice.atOnce(softener, duty, cost, MeterStart.TWIN);
+        DoseChoice.Option best = DoseSearch.atOnce(softener, duty, cost, MeterStart.TWIN);
         return best.settings().keepsStandard() ? Optional.of(metered(Kind.TWIN_BEDS, best, duty.hardness().totalMgPerL()))
                 : Optional.empty();
     }
@@ -87,7 +87,7 @@ public record ServiceRemedy(Kind kind, Softener softener, double saltDoseGramsPe
         DoseChoice.Option found = null;
         for (int i = 0; i < HALVINGS; i++) {
             double share = 0.5 * (enough + tooHard);
-            DoseChoice.Option best = DoseChoice.cheapest(softener, duty.with(share, 1), cost).best();
+            DoseChoice.Option best = DoseSearch.cheapest(softener, duty.with(share, 1), cost).best();
             if (best.settings().keepsStandard() && best.holdsEndPoint()) {
                 enough = share;
                 found = best;

@@ -25,7 +25,7 @@ public record SetRight(SoftenerSettings setup, Regeneration each, YearlyTotals y
     public static SetRight of(ExistingSoftener found, DesignConditions duty, RunningCost cost) {
         Softener softener = Review.withRightDrain(found, duty);
         return found.policy().byClock() ? ofClock(softener, TunedClock.of(softener, duty, cost), Optional.empty(), duty)
-                : ofMeter(DoseChoice.cheapest(softener, duty, cost, MeterStart.of(found.policy())).best());
+                : ofMeter(DoseSearch.cheapest(softener, duty, cost, MeterStart.of(found.policy())).best());
     }
 
     /** The clock of {@code worth}, set once. */

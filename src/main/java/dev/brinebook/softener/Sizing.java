@@ -93,9 +93,9 @@ public final class Sizing {
 
     private static Ranked tried(Candidate candidate, DesignConditions duty, RunningCost cost, OptionalDouble saltDoseGramsPerLitre) {
         Optional<DoseChoice> choice = saltDoseGramsPerLitre.isPresent() ? Optional.empty()
-                : Optional.of(DoseChoice.cheapest(candidate.softener(), duty, cost));
+                : Optional.of(DoseSearch.cheapest(candidate.softener(), duty, cost));
         DoseChoice.Option option = choice.map(DoseChoice::best).orElseGet(() ->
-                DoseChoice.option(candidate.softener(), saltDoseGramsPerLitre.getAsDouble(), duty, cost));
+                DoseSearch.option(candidate.softener(), saltDoseGramsPerLitre.getAsDouble(), duty, cost));
         return new Ranked(candidate, option, choice, Fit.of(option.dosed(), duty, true, candidate.datasheet(), option.year()));
     }
 }

@@ -7,6 +7,7 @@ import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ColumnCapacity;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.DoseSearch;
 import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.ServiceRemedy;
@@ -38,8 +39,8 @@ final class Improvements {
     Improved of(Improvement improvement) {
         return switch (improvement) {
             case SECOND_TANK -> start == MeterStart.TWIN ? barred(improvement, Obstacle.TWIN_ALREADY)
-                    : improved(improvement, DoseChoice.atOnce(softener, duty, cost, MeterStart.TWIN));
-            case LARGER_BED -> ServiceRemedy.larger(softener).findFirst().map(larger -> improved(improvement, DoseChoice.cheapest(larger,
+                    : improved(improvement, DoseSearch.atOnce(softener, duty, cost, MeterStart.TWIN));
+            case LARGER_BED -> ServiceRemedy.larger(softener).findFirst().map(larger -> improved(improvement, DoseSearch.cheapest(larger,
                     duty.forNewBed(), cost, start).best())).orElseGet(() -> barred(improvement, Obstacle.NO_LARGER_SIZE));
             case COUNTER_CURRENT -> counterCurrent();
             case MIXING_VALVE -> lacking(improvement, duty.with(1 - Ladder.SOFT_MG_PER_L / Math.max(2 * Ladder.SOFT_MG_PER_L,
@@ -61,7 +62,7 @@ final class Improvements {
         if (!other.capacity().isKnownAt(other.salt(), CapacityTable.maxSaltDoseGramsPerLitre(other.salt()))) {
             return barred(Improvement.COUNTER_CURRENT, Obstacle.LEAKS);
         }
-        return improved(Improvement.COUNTER_CURRENT, DoseChoice.cheapest(other, duty, cost, start).best());
+        return improved(Improvement.COUNTER_CURRENT, DoseSearch.cheapest(other, duty, cost, start).best());
     }
 
     private static Improved improved(Improvement improvement, DoseChoice.Option option) {
@@ -70,7 +71,7 @@ final class Improvements {
 
     /** At the dose of the meter on this bed: it is not as soft, so that no finer choice is called for. */
     private Improved lacking(Improvement improvement, DesignConditions less, Obstacle obstacle) {
-        return new Improved(improvement, Optional.of(SetRight.ofMeter(DoseChoice.option(softener, meter.dosed().saltDoseGramsPerLitre(),
+        return new Improved(improvement, Optional.of(SetRight.ofMeter(DoseSearch.option(softener, meter.dosed().saltDoseGramsPerLitre(),
                 less, cost, start))), Optional.of(obstacle));
     }
 

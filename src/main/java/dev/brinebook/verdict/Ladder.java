@@ -5,6 +5,7 @@ import dev.brinebook.payback.Outlay;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.DoseSearch;
 import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Fit;
 import dev.brinebook.softener.MeterStart;
@@ -87,7 +88,7 @@ public record Ladder(List<Rung> rungs, List<Rung> others, Verdict verdict, List<
     public static Ladder of(ExistingSoftener found, DesignConditions duty, Terms terms) {
         Softener softener = Review.withRightDrain(found, duty);
         MeterStart start = MeterStart.of(found.policy());
-        DoseChoice choice = DoseChoice.cheapest(softener, duty, terms.running(), start);
+        DoseChoice choice = DoseSearch.cheapest(softener, duty, terms.running(), start);
         MeteringWorth worth = MeteringWorth.of(choice.best(), duty, terms.running());
         List<Treatment> treatments = Treatment.neededBy(duty.water());
         Map<Step, Rung> barred = barred(duty, treatments);

@@ -26,7 +26,7 @@ import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.ResinBed;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.softener.DesignConditions;
-import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.DoseSearch;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.softener.SoftenerSettings;
@@ -251,7 +251,7 @@ class ComparisonTest {
 
     /** A meter whose dose and reserve are chosen. */
     private static AlternativePlan chosen(String name, Outlay outlay) {
-        return new AlternativePlan(name, duty -> DoseChoice.cheapest(SOFTENER, duty, new RunningCost(0.4, 3)).candidates(duty).stream()
+        return new AlternativePlan(name, duty -> DoseSearch.cheapest(SOFTENER, duty, new RunningCost(0.4, 3)).candidates(duty).stream()
                 .map(option -> AlternativePlan.Possible.of(new SoftenerSettings(SOFTENER, option.dosed().saltDoseGramsPerLitre(), Map.of(),
                         option.settings().policy(), 2), duty)).toList(), outlay, 0);
     }

@@ -80,7 +80,7 @@ class ClosedLoopTest {
         for (int i = 0; i < HOMES; i++) {
             Home home = Home.drawn(random);
             DesignConditions duty = home.duty();
-            DoseChoice.Option best = DoseChoice.cheapest(home.softener(), duty, COST).best();
+            DoseChoice.Option best = DoseSearch.cheapest(home.softener(), duty, COST).best();
             MeterSettings settings = best.settings();
             SoftenerSettings setup = new SoftenerSettings(home.softener(), best.dosed().saltDoseGramsPerLitre(), Map.of(),
                     settings.policy(),
@@ -137,7 +137,7 @@ class ClosedLoopTest {
     }
 
     private static DoseChoice.Option best(Home home, RunningCost cost) {
-        return DoseChoice.cheapest(home.softener(), home.duty(), cost).best();
+        return DoseSearch.cheapest(home.softener(), home.duty(), cost).best();
     }
 
     /** Whatever is compared keeps to the same standard, and what is set is what was looked at. */
@@ -147,7 +147,7 @@ class ClosedLoopTest {
         for (int i = 0; i < 60; i++) {
             Home home = Home.drawn(random);
             DesignConditions duty = home.duty();
-            DoseChoice.Option meter = DoseChoice.cheapest(home.softener(), duty, COST).best();
+            DoseChoice.Option meter = DoseSearch.cheapest(home.softener(), duty, COST).best();
             if (meter.settings().keepsStandard()) {
                 assertTrue(duty.isServed(meter.settings().policy(), meter.dosed().regeneration()), "seed 4, home " + i);
                 assertEquals(0, Math.IEEEremainder(meter.settings().reserveLitres(),
@@ -157,7 +157,7 @@ class ClosedLoopTest {
             assertEquals(clock.keepsStandard(), duty.isServed(clock.clock(), DosedSoftener.designed(home.softener(),
                     clock.saltDoseGramsPerLitre(), 12).regeneration()), "seed 4, home " + i);
             for (MeterStart start : List.of(MeterStart.TWIN, MeterStart.IMMEDIATE)) {
-                DoseChoice.Option atOnce = DoseChoice.cheapest(home.softener(), duty, COST, start).best();
+                DoseChoice.Option atOnce = DoseSearch.cheapest(home.softener(), duty, COST, start).best();
                 assertEquals(atOnce.settings().keepsStandard(), duty.isServed(atOnce.settings().policy(),
                         atOnce.dosed().regeneration()), "seed 4, home " + i + ", " + start);
                 assertEquals(0, atOnce.settings().reserveLitres(), "nothing is kept back");

@@ -106,7 +106,7 @@ class ControllerTermsTest {
             HardnessUnit unit = HardnessUnit.values()[i % HardnessUnit.values().length];
             ControllerTerms terms = terms(unit, SALT.get(i % SALT.size()), RESERVE.get(i % RESERVE.size()));
             DesignConditions duty = duty(80 + 400 * random.nextDouble(), 10 * random.nextDouble(), 60 + 200 * random.nextDouble(), terms);
-            DoseChoice.Option best = DoseChoice.cheapest(Softeners.cubicFeet(0.75 + random.nextInt(4) * 0.25, 10, 54), duty, COST).best();
+            DoseChoice.Option best = DoseSearch.cheapest(Softeners.cubicFeet(0.75 + random.nextInt(4) * 0.25, 10, 54), duty, COST).best();
             MeterSettings set = best.settings();
             String home = "seed 1, home " + i + ", " + terms;
             assertTrue(set.hardnessMgPerL() >= duty.hardness().totalMgPerL() + duty.water().hardnessUncertaintyMgPerL() - 1e-3, home);

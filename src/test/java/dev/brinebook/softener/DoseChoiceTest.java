@@ -29,21 +29,21 @@ class DoseChoiceTest {
 
     @Test
     void keepsToTheEfficiencyThatIsAskedFor() {
-        DoseChoice free = DoseChoice.cheapest(SOFTENER, DUTY, DEAR_WATER);
+        DoseChoice free = DoseSearch.cheapest(SOFTENER, DUTY, DEAR_WATER);
         assertTrue(grainsPerPound(free.best()) < 2_900, "dear water asks for much salt");
-        DoseChoice limited = DoseChoice.cheapest(SOFTENER, Softeners.limited(DUTY, 3, 2_900), DEAR_WATER);
+        DoseChoice limited = DoseSearch.cheapest(SOFTENER, Softeners.limited(DUTY, 3, 2_900), DEAR_WATER);
         assertTrue(grainsPerPound(limited.best()) >= 2_900);
         assertTrue(pounds(limited.best()) < pounds(free.best()));
-        DoseChoice none = DoseChoice.cheapest(SOFTENER, Softeners.limited(DUTY, 3, 5_000), DEAR_WATER);
+        DoseChoice none = DoseSearch.cheapest(SOFTENER, Softeners.limited(DUTY, 3, 5_000), DEAR_WATER);
         assertEquals(pounds(free.best()), pounds(none.best()), 1e-9, "what no dose has is dropped");
     }
 
     /** The days that are aimed at do not decide; what keeping to them would cost is said. */
     @Test
     void saysWhatTheDaysThatAreAimedAtWouldCost() {
-        DoseChoice soon = DoseChoice.cheapest(SOFTENER, DUTY, DEAR_SALT);
+        DoseChoice soon = DoseSearch.cheapest(SOFTENER, DUTY, DEAR_SALT);
         DesignConditions longer = Softeners.limited(DUTY, 7, 0);
-        DoseChoice seldom = DoseChoice.cheapest(SOFTENER, longer, DEAR_SALT);
+        DoseChoice seldom = DoseSearch.cheapest(SOFTENER, longer, DEAR_SALT);
         assertEquals(pounds(soon.best()), pounds(seldom.best()), 1e-9);
         assertEquals(List.of(DoseChoice.Limit.INTERVAL), seldom.unmet(longer));
         DoseChoice.PricedLimit price = seldom.prices(longer).get(0);
@@ -56,7 +56,7 @@ class DoseChoiceTest {
     @Test
     void showsWholePoundsAndTheBest() {
         for (RunningCost cost : List.of(DEAR_SALT, DEAR_WATER, new RunningCost(0.45, 2.9), new RunningCost(0.45, 6))) {
-            DoseChoice choice = DoseChoice.cheapest(SOFTENER, DUTY, cost);
+            DoseChoice choice = DoseSearch.cheapest(SOFTENER, DUTY, cost);
             assertEquals(DoubleStream.concat(DoubleStream.iterate(6, lb -> lb <= 15, lb -> lb + 1),
                             DoubleStream.of(Math.rint(2 * pounds(choice.best())) / 2)).distinct().sorted().boxed().toList(),
                     choice.shown().stream().map(option -> Math.rint(2 * pounds(option)) / 2).toList());
@@ -67,11 +67,11 @@ class DoseChoiceTest {
     /** Where the search for each reserve begins says nothing of where it ends. Each duty is made anew: what one found it keeps. */
     @Test
     void findsTheSameReservesWhereverItLooksFirst() {
-        DoseChoice far = DoseChoice.cheapest(SOFTENER, Softeners.duty(30, 0, 120, 0.5), DEAR_SALT);
+        DoseChoice far = DoseSearch.cheapest(SOFTENER, Softeners.duty(30, 0, 120, 0.5), DEAR_SALT);
         for (double grains : new double[] {10, 19.9, 20, 20.1, 29}) {
-            DoseChoice alone = DoseChoice.cheapest(SOFTENER, Softeners.duty(grains, 0, 240, 0.38), DEAR_SALT);
+            DoseChoice alone = DoseSearch.cheapest(SOFTENER, Softeners.duty(grains, 0, 240, 0.38), DEAR_SALT);
             for (DoseChoice similar : List.of(far, alone)) {
-                assertEquals(alone.options().stream().map(Option::settings).toList(), DoseChoice.cheapest(SOFTENER,
+                assertEquals(alone.options().stream().map(Option::settings).toList(), DoseSearch.cheapest(SOFTENER,
                         Softeners.duty(grains, 0, 240, 0.38), DEAR_SALT, MeterStart.DELAYED, similar).options().stream()
                         .map(Option::settings).toList());
             }

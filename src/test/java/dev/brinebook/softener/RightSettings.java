@@ -30,7 +30,7 @@ final class RightSettings {
                     MeterSettings.REGENERATION_HOUR);
             return new SetRight(setup, each, duty.year(setup.policy(), each), days > 0, Optional.empty(), Optional.empty());
         }
-        return SetRight.ofMeter(DoseChoice.cheapest(softener, duty, COST, MeterStart.of(found.policy())).options().stream()
+        return SetRight.ofMeter(DoseSearch.cheapest(softener, duty, COST, MeterStart.of(found.policy())).options().stream()
                 .filter(option -> Math.abs(option.dosed().saltDoseGramsPerLitre() - pounds * LB) < 1e-6).findFirst().orElseThrow());
     }
 }

@@ -81,7 +81,7 @@ class SizingTest {
     @Test
     void hasNoIntervalWhereNothingIsUsed() {
         DesignConditions unused = Softeners.duty(20, 0, 0, 0);
-        DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), unused, COST);
+        DoseChoice choice = DoseSearch.cheapest(Softeners.cubicFeet(1, 9, 48), unused, COST);
         assertFalse(Fit.of(choice.best().dosed(), unused, true, Fit.Datasheet.TANK_ALONE).fullChargeDays().exists());
         assertEquals(365 / 14.0, choice.best().year().regenerations(), 1e-9, "override every 14 days");
     }
@@ -89,14 +89,14 @@ class SizingTest {
     @Test
     void choosesTheCheapestDoseThatServes() {
         DesignConditions duty = Softeners.duty(20, 0, 240, 0.4);
-        DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
+        DoseChoice choice = DoseSearch.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
         assertEquals(19, choice.options().size(), "6 to 15\u00a0lb/ft3 by halves");
         for (DoseChoice.Option option : choice.options()) {
             assertTrue(option.year().hardDays() <= 1 && choice.best().costPerYear() <= option.costPerYear());
         }
         assertTrue(choice.band(duty).stream().allMatch(option -> option.costPerYear() <= 1.02 * choice.best().costPerYear()));
         DesignConditions heavy = Softeners.duty(40, 0, 600, 0.4);
-        DoseChoice nearest = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
+        DoseChoice nearest = DoseSearch.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
         assertEquals(15, nearest.best().dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT, 1e-9,
                 "none serves, so the one that comes nearest");
         assertEquals(List.of(DoseChoice.Limit.SERVICE_STANDARD, DoseChoice.Limit.INTERVAL), nearest.unmet(heavy));
@@ -105,7 +105,7 @@ class SizingTest {
     @Test
     void saysWhatWouldServeWhereNoSettingDoes() {
         DesignConditions heavy = Softeners.duty(40, 0, 600, 0.4);
-        DoseChoice nearest = DoseChoice.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
+        DoseChoice nearest = DoseSearch.cheapest(Softeners.cubicFeet(1, 9, 48), heavy, COST);
         List<ServiceRemedy> remedies = ServiceRemedy.of(nearest, heavy, COST);
         assertEquals(List.of(ServiceRemedy.Kind.LARGER_BED, ServiceRemedy.Kind.TWIN_BEDS, ServiceRemedy.Kind.TREATED_WATER),
                 remedies.stream().map(ServiceRemedy::kind).toList());
@@ -114,13 +114,13 @@ class SizingTest {
         }
         DesignConditions easy = Softeners.duty(20, 0, 240, 0.4);
         Softener enough = Softeners.cubicFeet(1.5, 10, 54);
-        assertEquals(List.of(), ServiceRemedy.of(DoseChoice.cheapest(enough, easy, COST), easy, COST));
+        assertEquals(List.of(), ServiceRemedy.of(DoseSearch.cheapest(enough, easy, COST), easy, COST));
     }
 
     @Test
     void leavesOutTheLowestDosesOnADifficultWater() {
         DesignConditions duty = Softeners.duty(Softeners.water(20, 0, 800), 200, 0.4);
-        DoseChoice choice = DoseChoice.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
+        DoseChoice choice = DoseSearch.cheapest(Softeners.cubicFeet(1.5, 10, 54), duty, COST);
         assertEquals(8, choice.options().get(0).dosed().saltDoseGramsPerLitre() / Softeners.POUND_PER_CUBIC_FOOT, 1e-9,
                 "trade association booklet: lowest doses do not hold above 750\u00a0mg/L");
     }

@@ -14,6 +14,7 @@ import dev.brinebook.household.UseModel;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.DoseSearch;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
 import java.util.Currency;
@@ -36,7 +37,7 @@ public record ReadingsWorth(
         UseModel model = duty.demand().model();
         DesignConditions known = duty.with(model.with(HouseholdFit.afterDays(FOUR_WEEKS, model.cv(), true)));
         DoseChoice.Option now = assessment.recommended();
-        DoseChoice.Option then = DoseChoice.cheapest(now.dosed().softener(), known, assessment.cost(), now.settings().start()).best();
+        DoseChoice.Option then = DoseSearch.cheapest(now.dosed().softener(), known, assessment.cost(), now.settings().start()).best();
         double saved = now.year().saltGrams() - then.year().saltGrams();
         double percent = now.year().saltGrams() > 0 ? 100 * saved / now.year().saltGrams() : 0;
         explanation.because("/readings", Message.of("formula.assessment.sameChoiceLevelScatter", FOUR_WEEKS),

@@ -17,6 +17,7 @@ import dev.brinebook.request.softener.ControlRequest;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.DoseSearch;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.RunningCost;
@@ -69,10 +70,10 @@ record PlannedSettings(SoftenerSettings setup, double hardnessMgPerL, double cap
     private static DoseChoice.Option option(CommissioningSettingsRequest asked, Softener softener, DesignConditions duty,
             RunningCost cost) {
         if (asked.saltDose() == null) {
-            return DoseChoice.cheapest(softener, duty, cost).best();
+            return DoseSearch.cheapest(softener, duty, cost).best();
         }
         SoftenerCase.requireCapacity(softener, asked.saltDose().inBase(), "/settings/saltDose");
-        return DoseChoice.option(softener, asked.saltDose().inBase(), duty, cost);
+        return DoseSearch.option(softener, asked.saltDose().inBase(), duty, cost);
     }
 
     /** The salt that refill minutes of the request dissolve, else the dose. */

@@ -9,6 +9,7 @@ import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.resin.CapacityModel;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.DoseSearch;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.RunningCost;
@@ -64,13 +65,13 @@ final class AlternativePlans {
         // Most of them are asked one after the other for conditions that hardly differ.
         DoseChoice[] last = new DoseChoice[1];
         return duty -> {
-            last[0] = DoseChoice.cheapest(softener, duty, cost, start, last[0]);
+            last[0] = DoseSearch.cheapest(softener, duty, cost, start, last[0]);
             return last[0].candidates(duty).stream().map(AlternativePlans::possible).toList();
         };
     }
 
     private Function<DesignConditions, List<Possible>> twin(Softener softener) {
-        return duty -> List.of(possible(DoseChoice.atOnce(softener, duty, cost, MeterStart.TWIN)));
+        return duty -> List.of(possible(DoseSearch.atOnce(softener, duty, cost, MeterStart.TWIN)));
     }
 
     private static Possible possible(DoseChoice.Option option) {

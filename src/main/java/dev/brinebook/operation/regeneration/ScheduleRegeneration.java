@@ -23,7 +23,7 @@ import dev.brinebook.regeneration.SimulationResult;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.request.softener.SoftenerCase;
 import dev.brinebook.softener.DesignConditions;
-import dev.brinebook.softener.DoseChoice;
+import dev.brinebook.softener.DoseSearch;
 import dev.brinebook.softener.RunningCost;
 import dev.brinebook.text.Message;
 import dev.brinebook.water.WaterAnalysis.Supply;
@@ -111,7 +111,7 @@ public final class ScheduleRegeneration {
         boolean ownWell = duty.water().supply() == Supply.PRIVATE_WELL;
         Prices prices = foreseen.prices().toDomain(ownWell, ownWell, explanation);
         RunningCost cost = new RunningCost(prices.saltPerKilogram(), prices.waterPerCubicMetre() + prices.sewerPerCubicMetre());
-        return MeteringWorthAnswer.of(DoseChoice.cheapest(given.found().softener(), duty, cost).best(), duty, cost,
+        return MeteringWorthAnswer.of(DoseSearch.cheapest(given.found().softener(), duty, cost).best(), duty, cost,
                 foreseen.prices().currency(), units);
     }
 
