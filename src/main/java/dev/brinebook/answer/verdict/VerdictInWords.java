@@ -211,7 +211,7 @@ final class VerdictInWords {
     Message action() {
         Optional<Rung> interim = ladder.interim();
         if (interim.isPresent()) {
-            return Message.sentences(Message.of("verdict.askBeforeBuying"),
+            return Message.sentences(Message.of("verdict.untilDecided"),
                     instruction(interim.get().option().orElseThrow()));
         }
         return switch (ladder.verdict().step()) {
