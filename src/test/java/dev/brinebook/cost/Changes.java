@@ -187,7 +187,7 @@ final class Changes {
                 JsonNode value = random.nextBoolean() ? JSON.numberNode(1) : extreme();
                 String start = random.nextBoolean() ? name : "k".repeat(1 + random.nextInt(100));
                 for (int i = many(value) / 3; i > 0; i--) {
-                    object.set(start + i, value);
+                    object.set(start + i, value.deepCopy());
                 }
             }
         }
