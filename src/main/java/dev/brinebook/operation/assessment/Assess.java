@@ -22,6 +22,7 @@ import dev.brinebook.assessment.Assessment;
 import dev.brinebook.assessment.CommissioningStep;
 import dev.brinebook.caution.Caution;
 import dev.brinebook.caution.Severity;
+import dev.brinebook.guard.WorkingMemory;
 import dev.brinebook.model.Model;
 import dev.brinebook.model.ModelChange;
 import dev.brinebook.payback.Prices;
@@ -70,7 +71,13 @@ public final class Assess {
             List.of("well-family", "apartment", "holiday-cabin"))
             .answeringIn(AssessmentSheets.forms());
 
+    /** What an assessment takes beside the tables that are kept anyway, and some of those. */
+    private static final int USUAL_BYTES = 800_000;
+
     private Assess() {
+    }
+
+    private record Question(AssessmentRequest request, Model model) {
     }
 
     /**
@@ -86,7 +93,12 @@ public final class Assess {
         return assessed(request, model).answer();
     }
 
+    /** Kept for a while, as who sees an answer then asks for its sheets. */
     static Assessed assessed(AssessmentRequest request, Model model) {
+        return WorkingMemory.kept(new Question(request, model), Assessed.class, USUAL_BYTES, () -> calculated(request, model));
+    }
+
+    private static Assessed calculated(AssessmentRequest request, Model model) {
         AnswerUnits units = HomeCountry.units(request.units(), request.household().country());
         Explanation explanation = HomeCountry.explanation(units, request.household().country());
         explanation.caution(HomeCountry.airGap(request.household().country()));
