@@ -18,6 +18,27 @@ import java.util.Optional;
  */
 public final class CsvColumns {
 
+    private static final ClassValue<List<CsvColumn>> OF_REQUESTS = new ClassValue<>() {
+        @Override
+        protected List<CsvColumn> computeValue(Class<?> type) {
+            return of(type, false);
+        }
+    };
+    private static final ClassValue<List<CsvColumn>> OF_ANSWERS = new ClassValue<>() {
+        @Override
+        protected List<CsvColumn> computeValue(Class<?> type) {
+            return of(type, true);
+        }
+    };
+    private static final ClassValue<Optional<String>> MISSING = new ClassValue<>() {
+        @Override
+        protected Optional<String> computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents())
+                    .filter(component -> component.getAnnotation(Property.class).required())
+                    .flatMap(component -> missing(component).stream()).findFirst();
+        }
+    };
+
     private final boolean answers;
     private final List<CsvColumn> found = new ArrayList<>();
 
@@ -27,23 +48,23 @@ public final class CsvColumns {
 
     /** Of a request; a part that needs a list of objects has no column at all, as no row could hold it whole. */
     public static List<CsvColumn> ofRequest(Class<? extends Record> type) {
-        CsvColumns columns = new CsvColumns(false);
-        columns.add(type, List.of(), null, true);
-        return List.copyOf(columns.found);
+        return OF_REQUESTS.get(type);
     }
 
     /** Of an answer; its cautions are one cell of their codes. */
     public static List<CsvColumn> ofAnswer(Class<? extends Record> type) {
-        CsvColumns columns = new CsvColumns(true);
-        columns.add(type, List.of(), null, false);
+        return OF_ANSWERS.get(type);
+    }
+
+    private static List<CsvColumn> of(Class<?> type, boolean answers) {
+        CsvColumns columns = new CsvColumns(answers);
+        columns.add(type, List.of(), null, !answers);
         return List.copyOf(columns.found);
     }
 
     /** The name of a property that every request has and no column can hold, if there is one. */
     public static Optional<String> missing(Class<?> type) {
-        return Arrays.stream(type.getRecordComponents())
-                .filter(component -> component.getAnnotation(Property.class).required())
-                .flatMap(component -> missing(component).stream()).findFirst();
+        return MISSING.get(type);
     }
 
     private static Optional<String> missing(RecordComponent component) {

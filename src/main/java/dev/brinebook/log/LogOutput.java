@@ -19,7 +19,7 @@ public final class LogOutput {
 
     static final int MOST_WAITING = 1_024;
     /** Lines that come meanwhile are written at once: to wake the writer for each takes longer than to make the line. */
-    private static final long PAUSE_MILLISECONDS = 3;
+    private static final long PAUSE_MILLISECONDS = 10;
     private static final LogOutput STANDARD = new LogOutput();
 
     private final BlockingQueue<LogLine> waiting = new ArrayBlockingQueue<>(MOST_WAITING);

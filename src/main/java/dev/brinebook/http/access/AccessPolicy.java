@@ -111,10 +111,10 @@ public final class AccessPolicy {
         }
         if (keys != null) {
             CachePolicy.keepPrivate(context);
+            admitKey(context);
         }
-        String caller = keys == null ? "address " + context.req().getRemoteAddr() : "key " + named(context);
         if (rate != null) {
-            RateLimit.Standing standing = rate.ask(caller);
+            RateLimit.Standing standing = rate.ask(identityOf(context));
             context.header(RATE_POLICY, rate.policy()).header(RATE, standing.field());
             if (!standing.taken()) {
                 throw tooMany(context, standing.waitSeconds());
@@ -128,7 +128,7 @@ public final class AccessPolicy {
         return new ProblemException(ProblemType.TOO_MANY_REQUESTS, ProblemType.TOO_MANY_REQUESTS.explanation());
     }
 
-    private String named(Context context) {
+    private void admitKey(Context context) {
         String name = (String) context.req().getAttribute(KEY_NAME);
         if (name == null) {
             metrics.reject(Rejection.KEY);
@@ -136,6 +136,5 @@ public final class AccessPolicy {
             throw new ProblemException(ProblemType.UNAUTHORIZED, ProblemType.UNAUTHORIZED.explanation());
         }
         context.attribute(ATTRIBUTE, metrics.countCaller(name));
-        return name;
     }
 }

@@ -20,7 +20,7 @@ final class KeyGuesses {
     private static final long NOTED_AGAIN_NANOS = TimeUnit.SECONDS.toNanos(1);
 
     private final RateLimit wrong = new RateLimit(WRONG_PER_MINUTE);
-    private final Cache<String, Long> known = Caffeine.newBuilder().maximumSize(MAX_ADDRESSES)
+    private final Cache<String, Long> known = Caffeine.newBuilder().executor(Runnable::run).maximumSize(MAX_ADDRESSES)
             .expireAfterWrite(REMEMBERED).build();
 
     /** Seconds that an address must wait before its key is looked at, or 0. */

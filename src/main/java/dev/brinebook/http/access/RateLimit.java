@@ -19,7 +19,7 @@ final class RateLimit {
     private static final Duration WINDOW = Duration.ofMinutes(1);
 
     private final int perMinute;
-    private final Cache<String, Bucket> buckets = Caffeine.newBuilder().maximumSize(MOST_CALLERS)
+    private final Cache<String, Bucket> buckets = Caffeine.newBuilder().executor(Runnable::run).maximumSize(MOST_CALLERS)
             .expireAfterAccess(WINDOW.multipliedBy(2)).build();
 
     /**

@@ -68,7 +68,7 @@ final class ObjectLines implements RequestLines {
             return uncorrected(line, found);
         }
         if (found == null || found.request == null) {
-            return new SentLine(line.number(), bytes, null, null, bytes, () -> bytes);
+            return new SentLine(line.number(), bytes, null, null, bytes, () -> JsonReader.text(bytes));
         }
         boolean whole = found.violations.isEmpty();
         return new SentLine(line.number(), bytes, Arrays.asList(found.id), null, whole ? found.request : null, request(found));
@@ -83,12 +83,12 @@ final class ObjectLines implements RequestLines {
         return read(new BoundedLines.Line(line.number(), found.text.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private static Supplier<byte[]> request(Found found) {
+    private static Supplier<JsonReader.Source> request(Found found) {
         return () -> {
             if (!found.violations.isEmpty()) {
                 throw new InvalidRequest(found.violations.sorted());
             }
-            return found.request;
+            return JsonReader.text(found.request);
         };
     }
 

@@ -14,7 +14,6 @@ import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.text.Message;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +24,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
-/** Turns the rows of a table into the bodies that single calls take. */
+/** Turns the rows of a table into the requests that single calls take. */
 final class RowReader implements RequestLines {
 
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
@@ -87,7 +86,7 @@ final class RowReader implements RequestLines {
             List<String> cells = cells(JsonReader.decode(line.bytes()), columns.size()).stream().map(FormulaGuard::removedFrom).toList();
             return new SentLine(line.number(), line.bytes(), pick(cells, repeated), cells, null, () -> {
                 refuseUnread(unread(cells));
-                return row(cells);
+                return JsonReader.tree(row(cells));
             });
         } catch (ProblemException noRow) {
             return SentLine.faulty(line, noRow);
@@ -142,8 +141,8 @@ final class RowReader implements RequestLines {
         throw malformed(Message.sentences(sentences));
     }
 
-    /** The request body for a row; a blank cell is an omitted property. */
-    private byte[] row(List<String> cells) {
+    /** The request in a row; a blank cell is an omitted property. */
+    private ObjectNode row(List<String> cells) {
         ObjectNode body = JSON.objectNode();
         for (int i = 0; i < cells.size(); i++) {
             CsvColumn target = columns.get(i).target();
@@ -157,14 +156,14 @@ final class RowReader implements RequestLines {
                 put(body, constant.column, constant.text, constant.column.name(), form.numbers());
             }
         }
-        return body.toString().getBytes(StandardCharsets.UTF_8);
+        return body;
     }
 
     /** A request that has nothing but what every row has. */
-    static byte[] body(List<Constant> constants, NumberForm numbers) {
+    static ObjectNode body(List<Constant> constants, NumberForm numbers) {
         ObjectNode body = JSON.objectNode();
         constants.forEach(constant -> put(body, constant.column, constant.text, constant.column.name(), numbers));
-        return body.toString().getBytes(StandardCharsets.UTF_8);
+        return body;
     }
 
     private static void put(ObjectNode body, CsvColumn column, String cell, String name, NumberForm numbers) {

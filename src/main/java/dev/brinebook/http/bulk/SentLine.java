@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.http.bulk;
 
+import dev.brinebook.http.json.JsonReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Supplier;
@@ -16,7 +17,7 @@ import java.util.function.Supplier;
  * @param sent the request on it as it was sent, where that is JSON; else null
  * @param request the request in it; throws what the line has for an error
  */
-record SentLine(long number, byte[] bytes, List<String> repeated, List<String> cells, byte[] sent, Supplier<byte[]> request) {
+record SentLine(long number, byte[] bytes, List<String> repeated, List<String> cells, byte[] sent, Supplier<JsonReader.Source> request) {
 
     /** The line as text, without blanks around it. */
     String text() {

@@ -142,7 +142,7 @@ final class TableHeader {
     /** Reports what is wrong with a value that is set, once for all rows; what depends on columns, each row reports. */
     private void refuseValues(List<RowReader.Constant> constants) {
         try {
-            reader.read(RowReader.body(constants, options.numbers()), operation.requestType());
+            reader.read(JsonReader.tree(RowReader.body(constants, options.numbers())), operation.requestType());
         } catch (InvalidRequest incomplete) {
             for (RowReader.Constant constant : constants) {
                 Violations place = at("set", constant.column().name());

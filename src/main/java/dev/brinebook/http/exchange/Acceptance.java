@@ -6,7 +6,6 @@ import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.text.Message;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Content negotiation: which form of an answer a caller gets (RFC 9110, section 12.5.1). */
 public final class Acceptance {
@@ -22,7 +21,7 @@ public final class Acceptance {
     public static String choose(Context context, List<String> offered) {
         List<String> ranges = ListHeader.of(context, "Accept");
         String chosen = offered.get(0);
-        if (ranges.isEmpty() || ranges.size() == 1 && (ranges.get(0).equals(chosen) || ranges.get(0).equals("*/*"))) {
+        if (ranges.isEmpty() || ranges.get(0).equals(chosen) || ranges.size() == 1 && ranges.get(0).equals("*/*")) {
             return chosen;
         }
         double most = weight(chosen, ranges);
@@ -48,9 +47,14 @@ public final class Acceptance {
 
     /** The weight of the most specific range that takes in the form: that one decides. */
     private static double weight(String form, List<String> ranges) {
-        Stream<String> covering = Stream.of(form, form.substring(0, form.indexOf('/')) + "/*", "*/*");
-        return covering.flatMap(wanted -> ranges.stream().filter(range -> ListHeader.value(range).equals(wanted)))
-                .findFirst().map(ListHeader::weight).orElse(0.0);
+        for (String wanted : List.of(form, form.substring(0, form.indexOf('/')) + "/*", "*/*")) {
+            for (String range : ranges) {
+                if (ListHeader.value(range).equals(wanted)) {
+                    return ListHeader.weight(range);
+                }
+            }
+        }
+        return 0;
     }
 
     /** The forms, one of which is wanted. */

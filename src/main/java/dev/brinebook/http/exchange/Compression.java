@@ -49,6 +49,18 @@ public final class Compression {
         }
     }
 
+    /** Sends an answer at once, compressed where that is wanted: what is left for Javalin to send passes a new buffer of 32 KB. */
+    public static void send(Context context, byte[] whole) throws IOException {
+        context.res().addHeader("Vary", "Accept-Encoding");
+        byte[] sent = whole;
+        if (wanted(context, whole.length)) {
+            sent = gzip(whole);
+            context.header("Content-Encoding", "gzip");
+        }
+        context.res().setContentLength(sent.length);
+        context.res().getOutputStream().write(sent);
+    }
+
     /** Whether an answer of {@code bytes} will be compressed for this caller. */
     static boolean wanted(Context context, int bytes) {
         return bytes >= WORTH_BYTES && ListHeader.of(context, "Accept-Encoding").stream()

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectReader;
@@ -44,6 +45,12 @@ public final class JsonReader {
     public static final int MAX_NUMBER_LENGTH = 64;
     private static final char REPLACEMENT = '\uFFFD';
 
+    /** What a request is read from. */
+    @FunctionalInterface
+    public interface Source {
+        JsonParser parser(ObjectMapper mapper) throws IOException;
+    }
+
     private final ObjectMapper mapper;
     private final Map<Class<?>, ObjectReader> readers = new ConcurrentHashMap<>();
 
@@ -73,8 +80,13 @@ public final class JsonReader {
      * @throws CalculationCancelled when the {@link CancellationToken} of this thread says so
      */
     public <Q extends Record> Q read(byte[] body, Class<Q> type) {
+        return read(text(body), type);
+    }
+
+    /** The same from what is not a text alone. */
+    public <Q extends Record> Q read(Source source, Class<Q> type) {
         Violations violations = new Violations();
-        Q request = parse(decode(body), type, violations);
+        Q request = parse(source, type, violations);
         if (request != null) {
             Deadline.enter(Deadline.Part.CHECKING);
             Checker.check(request, violations);
@@ -85,8 +97,23 @@ public final class JsonReader {
         return request;
     }
 
-    private <Q> Q parse(String text, Class<Q> type, Violations violations) {
-        try (JsonParser parser = new NullWatchingParser(mapper.createParser(text), violations)) {
+    /**
+     * A body as it was sent.
+     *
+     * @throws ProblemException when it is not in UTF-8
+     */
+    public static Source text(byte[] body) {
+        String text = decode(body);
+        return mapper -> mapper.createParser(text);
+    }
+
+    /** What is no text yet. */
+    public static Source tree(JsonNode tree) {
+        return mapper -> mapper.treeAsTokens(tree);
+    }
+
+    private <Q> Q parse(Source source, Class<Q> type, Violations violations) {
+        try (JsonParser parser = new NullWatchingParser(source.parser(mapper), violations)) {
             try {
                 return parse(parser, type, violations);
             } catch (JsonProcessingException e) {

@@ -15,6 +15,7 @@ import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
+import dev.brinebook.http.exchange.Compression;
 import dev.brinebook.http.exchange.ModelHeader;
 import dev.brinebook.http.json.JsonReader;
 import dev.brinebook.http.json.JsonWriter;
@@ -27,6 +28,7 @@ import dev.brinebook.http.problem.ProblemType;
 import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import io.javalin.http.Context;
+import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
 
@@ -62,7 +64,7 @@ final class AgentHandler {
         }
     }
 
-    void post(Context context) {
+    void post(Context context) throws IOException {
         BodyType.of(context, List.of(Operation.JSON));
         Acceptance.choose(context, List.of(Operation.JSON));
         Headers headers = new Headers(context.header(Headers.VERSION), context.header(Headers.METHOD), context.header(Headers.NAME));
@@ -78,7 +80,7 @@ final class AgentHandler {
         if (reply.json() == null) {
             context.res().setContentType(null);
         } else {
-            context.contentType(Operation.JSON).result(reply.json());
+            Compression.send(context.contentType(Operation.JSON), reply.json());
         }
     }
 

@@ -190,11 +190,13 @@ final class BodyHandler extends Handler.Wrapper {
             if (timer != null) {
                 timer.cancel();
             }
-            request.setAttribute(ATTRIBUTE, fault != null ? fault : Arrays.copyOf(body, length.get()));
+            request.setAttribute(ATTRIBUTE, fault != null ? fault : length.get() == body.length ? body : Arrays.copyOf(body, length.get()));
             if (fault != null) {
                 response.getHeaders().put(HttpHeader.CONNECTION, "close");
             }
-            Request.addCompletionListener(request, failure -> release());
+            if (held.get() > 0) {
+                Request.addCompletionListener(request, failure -> release());
+            }
             try {
                 if (!BodyHandler.super.handle(request, response, callback)) {
                     Response.writeError(request, response, callback, ProblemType.NOT_FOUND.status());

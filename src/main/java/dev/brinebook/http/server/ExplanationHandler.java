@@ -10,6 +10,7 @@ import dev.brinebook.http.access.AccessPolicy;
 import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
+import dev.brinebook.http.exchange.Compression;
 import dev.brinebook.http.exchange.ModelHeader;
 import dev.brinebook.http.exchange.Problems;
 import dev.brinebook.http.exchange.QueryReader;
@@ -21,6 +22,7 @@ import dev.brinebook.http.limit.HeapPlan;
 import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import io.javalin.http.Context;
+import java.io.IOException;
 import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -45,7 +47,7 @@ final class ExplanationHandler {
         this.limiter = limiter;
     }
 
-    void post(Context context) {
+    void post(Context context) throws IOException {
         Operation<?, ?> operation = operations.apply(context.pathParam("calculator"));
         BodyType.of(context, List.of(Operation.JSON));
         Acceptance.choose(context, List.of(Operation.JSON));
@@ -62,7 +64,7 @@ final class ExplanationHandler {
             byte[] body = RequestBody.read(context);
             byte[] answer = limiter.call(AccessPolicy.identityOf(context), HeapPlan.of(Operation.JSON, body.length),
                     () -> Deadline.calculate(() -> explain(operation, body, model, pointers, language)));
-            context.header("Cache-Control", "no-store").contentType(Operation.JSON).result(answer);
+            Compression.send(context.header("Cache-Control", "no-store").contentType(Operation.JSON), answer);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), ExplanationHandler::parameterOf);
         }

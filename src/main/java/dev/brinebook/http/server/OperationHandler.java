@@ -12,6 +12,7 @@ import dev.brinebook.http.exchange.Acceptance;
 import dev.brinebook.http.exchange.AnswerLanguage;
 import dev.brinebook.http.exchange.BodyType;
 import dev.brinebook.http.exchange.Cached;
+import dev.brinebook.http.exchange.Compression;
 import dev.brinebook.http.exchange.ModelHeader;
 import dev.brinebook.http.exchange.Problems;
 import dev.brinebook.http.exchange.QueryReader;
@@ -23,6 +24,7 @@ import dev.brinebook.http.limit.HeapPlan;
 import dev.brinebook.model.Model;
 import dev.brinebook.text.Language;
 import io.javalin.http.Context;
+import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -59,7 +61,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
         this.limiter = limiter;
     }
 
-    void post(Context context) {
+    void post(Context context) throws IOException {
         BodyForm<?, A> text = BodyType.of(context, requestTypes).equals(Operation.JSON) ? null
                 : operation.textForm();
         String answerType = chooseForm(context, text == null ? answerTypes : List.of(Operation.JSON));
@@ -78,7 +80,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
             Supplier<byte[]> calculation = text == null ? ofJson(body, asked, answerType, model, language)
                     : ofText(text, asked, body, model, language);
             context.header("Cache-Control", "no-store");
-            answer(context, answerType, body.length, calculation);
+            Compression.send(context, answer(context, answerType, body.length, calculation));
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), violation -> text == null || violation.pointer().isEmpty() ? null
                     : asking.parameterOf(violation));
@@ -90,8 +92,8 @@ final class OperationHandler<Q extends Record, A extends Record> {
         Model model = ModelHeader.chooseForCaches(context);
         try {
             QueryReader.Query asked = read(query, context, answerType);
-            answer(context, answerType, asked.body().length,
-                    ofJson(asked.body(), asked, answerType, model, AnswerLanguage.of(context)));
+            context.result(answer(context, answerType, asked.body().length,
+                    ofJson(asked.body(), asked, answerType, model, AnswerLanguage.of(context))));
             Cached.mark(context);
         } catch (InvalidRequest invalid) {
             problems.answer(context, invalid.violations(), query::parameterOf);
@@ -138,12 +140,13 @@ final class OperationHandler<Q extends Record, A extends Record> {
         return Acceptance.choose(context, offered);
     }
 
-    private void answer(Context context, String mediaType, int bodyBytes, Supplier<byte[]> calculation) {
+    private byte[] answer(Context context, String mediaType, int bodyBytes, Supplier<byte[]> calculation) {
         byte[] answer = limiter.call(AccessPolicy.identityOf(context), HeapPlan.of(mediaType, bodyBytes),
                 () -> Deadline.calculate(calculation));
         Optional<AnswerForm<Q>> form = form(mediaType);
         form.map(AnswerForm::contentPolicy).ifPresent(policy -> context.header("Content-Security-Policy", policy));
-        context.contentType(form.map(AnswerForm::contentType).orElse(mediaType)).result(answer);
+        context.contentType(form.map(AnswerForm::contentType).orElse(mediaType));
+        return answer;
     }
 
     private Optional<AnswerForm<Q>> form(String mediaType) {

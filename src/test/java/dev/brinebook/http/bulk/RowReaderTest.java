@@ -63,9 +63,10 @@ class RowReaderTest {
         assertTrue(cells > REQUESTS, "it saw some");
     }
 
-    private static byte[] read(List<CsvColumn> columns, byte[] line) {
+    private static String read(List<CsvColumn> columns, byte[] line) throws IOException {
         List<TableColumn> all = columns.stream().map(column -> new TableColumn(column.name(), column, false, true)).toList();
-        return new RowReader(all, List.of(), TableForm.USUAL).read(new BoundedLines.Line(2, line)).request().get();
+        SentLine row = new RowReader(all, List.of(), TableForm.USUAL).read(new BoundedLines.Line(2, line));
+        return JSON.readTree(row.request().get().parser(JSON)).toString();
     }
 
     private static String cell(JsonNode value) {
