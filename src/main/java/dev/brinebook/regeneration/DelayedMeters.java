@@ -119,7 +119,7 @@ final class DelayedMeters {
 
         @Override
         public double[] year(double callDays, double bedDays) {
-            return HomeState.mean(states, meanLitres, state ->
+            return HomeStates.mean(states, meanLitres, state ->
                     state.days().delayedYear(meanLitres * callDays, meanLitres * bedDays, overrideDays));
         }
     }

@@ -21,14 +21,14 @@ final class FixedClocks {
     boolean reads(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
         return policy instanceof ClockEveryDays clock && clock.overrideDays() == Policy.NO_OVERRIDE && states.size() > 1
                 && WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration) >= HomeClockRates.LEAST_BED_DAYS * meanLitres
-                && states.stream().allMatch(state -> state.sums().readsClocksFromLattice());
+                && states.stream().allMatch(state -> state.days().readsClocksFromLattice());
     }
 
     /** Expected totals of a year of a policy that is {@linkplain #reads read}. */
     YearlyTotals year(ClockEveryDays clock, double hardnessMilligramsPerLitre, Regeneration regeneration) {
         double bedLitres = WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration);
         double[] sums = HomeClockRates.of(shape, clock.days()).year(bedLitres / meanLitres,
-                bedDays -> HomeState.mean(states, meanLitres, state -> state.sums().clockYear(clock, bedDays * meanLitres)));
+                bedDays -> HomeStates.mean(states, meanLitres, state -> state.days().clockYear(clock, bedDays * meanLitres)));
         sums[3] *= meanLitres;
         return SteadyRun.totals(sums, meanLitres, hardnessMilligramsPerLitre, regeneration);
     }

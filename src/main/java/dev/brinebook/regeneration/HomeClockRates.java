@@ -3,6 +3,8 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.WorkingMemory;
 import dev.brinebook.household.Days;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.DoubleFunction;
 
 /**
@@ -29,8 +31,8 @@ final class HomeClockRates {
     }
 
     private final int everyDays;
-    private final KnownValues hardDays = new KnownValues();
-    private final KnownValues hardLitres = new KnownValues();
+    /** By lattice point, the logarithms of hard days and litres. */
+    private final Map<Integer, double[]> logs = new HashMap<>();
 
     private HomeClockRates(int everyDays) {
         this.everyDays = everyDays;
@@ -49,8 +51,15 @@ final class HomeClockRates {
         double place = Math.min(MOST_INTERVALS * everyDays + MORE_DAYS, bedDays) / STEP_DAYS;
         int first = (int) place - 1;
         Cubic between = Cubic.at(place - first);
-        double days = between.sum(first, point -> hardDays.at(point, beds -> HomeRates.log(states.apply(beds * STEP_DAYS)[2])));
-        double litres = between.sum(first, point -> hardLitres.at(point, beds -> HomeRates.log(states.apply(beds * STEP_DAYS)[3])));
+        double days = between.sum(first, point -> logs(point, states)[0]);
+        double litres = between.sum(first, point -> logs(point, states)[1]);
         return new double[] {(double) Days.PER_YEAR / everyDays, 0, HomeRates.fromLog(days), HomeRates.fromLog(litres), 0};
+    }
+
+    private double[] logs(int point, DoubleFunction<double[]> states) {
+        return logs.computeIfAbsent(point, beds -> {
+            double[] year = states.apply(beds * STEP_DAYS);
+            return new double[] {HomeRates.log(year[2]), HomeRates.log(year[3])};
+        });
     }
 }

@@ -2,25 +2,24 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.OptionalResult;
-import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Days;
 import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
  * What a policy does in a household in the long run, as homes change: the mean over the levels of use that the home may have, and
  * over the scatters. No year is simulated, so nothing depends on chance.
  *
- * <pre>E = Σ w(i) v(j) E(q(i) use, scatter CV(j)),   q(i) = exp(s z(i)) / Σ w exp(s z),   CV(j) = CV exp(c y(j))</pre>
+ * <pre>E = Σ w(i) v(j) E(q(i) use, scatter CV(j)),   CV(j) = CV exp(c y(j))</pre>
  *
- * <p>s, c spreads of {@link UseChange}; z, w seven Gauss-Hermite nodes; y, v three. For a clock the scatter is that of sums of
+ * <p>q, w the {@link Levels} and their weights; c spread of {@link UseChange}; y, v three Gauss-Hermite nodes. For a clock the scatter is that of sums of
  * days that follow each other, {@link UseChange#scatterOfSums}, and the spread {@link UseChange#levelSpreadOfSums}.
  * Validity: as {@link SteadyRun}.
  * Source: [DAIAD] how homes change; [ABRAMOWITZ-STEGUN] 25.4.46 the nodes.
@@ -33,29 +32,19 @@ import java.util.stream.IntStream;
  */
 public final class LongRun {
 
-    /** Gauss-Hermite nodes for the normal distribution, and their weights. */
-    static final double[] NODES = {3.750439717725742, 2.366759410734541, 1.154405394739968, 0, -1.154405394739968,
-        -2.366759410734541, -3.750439717725742};
-    static final double[] WEIGHTS = {0.000548268855972217, 0.0307571239675865, 0.2401231786050127, 16 / 35.0, 0.2401231786050127,
-        0.0307571239675865, 0.000548268855972217};
-    /** The same of third order: the middle, and to both sides of it. */
-    private static final double OUTER_NODE = Math.sqrt(3);
-    private static final double OUTER_WEIGHT = 1 / 6.0;
-    private static final double[] OUTER_NODES = {OUTER_NODE, 0, -OUTER_NODE};
-    private static final double[] OUTER_WEIGHTS = {OUTER_WEIGHT, 1 - 2 * OUTER_WEIGHT, OUTER_WEIGHT};
-    private static final double[] ONE_LEVEL = {1};
-
     /** What is asked of a policy. */
     private record Asked(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
     }
 
     private final UseModel model;
     private final HomeRates.Shape shape;
-    private final List<HomeState> states;
+    private final HomeStates seenByMeters;
+    /** Made when a clock is first asked about. */
+    private final Supplier<HomeStates> toSeeByClocks;
+    private HomeStates seenByClocks;
     private final double meanLitres;
     private final DelayedMeters meters;
-    private final FixedClocks clocks;
-    private final List<HomeState> ofUsualScatter;
+    private FixedClocks clocks;
     /** The same questions come again, from each part of an answer. */
     private final Map<Asked, YearlyTotals> years = new HashMap<>();
     private final Map<Asked, Double> hardDaysPerYear = new HashMap<>();
@@ -64,89 +53,40 @@ public final class LongRun {
     private final Map<Double, LongRun> multiples = new HashMap<>();
     private LongRun ifItStays;
 
-    private LongRun(UseModel model, HomeRates.Shape shape, List<HomeState> states) {
+    private LongRun(UseModel model, HomeRates.Shape shape, HomeStates seenByMeters, Supplier<HomeStates> toSeeByClocks) {
         this.model = model;
         this.shape = shape;
-        this.states = states;
-        meanLitres = mean(states, state -> state.days().meanLitres());
-        meters = new DelayedMeters(shape, states, meanLitres);
-        clocks = new FixedClocks(shape, states, meanLitres);
-        double share = states.stream().filter(HomeState::isUsualScatter).mapToDouble(HomeState::weight).sum();
-        ofUsualScatter = states.stream().filter(HomeState::isUsualScatter).map(state -> state.alone(share)).toList();
+        this.seenByMeters = seenByMeters;
+        this.toSeeByClocks = toSeeByClocks;
+        meanLitres = seenByMeters.mean(state -> state.days().meanLitres());
+        meters = new DelayedMeters(shape, seenByMeters.all(), meanLitres);
     }
 
     /** The long run of a household. */
     public static LongRun of(UseModel model) {
-        UseChange change = model.change();
-        List<HomeState> states = new ArrayList<>();
-        boolean whole = SteadyRun.isQuick(model);
-        boolean one = change.scatterSpread() == 0 || !whole;
-        boolean few = model.cv() > MeterRates.LARGEST_CV;
-        for (int side = one ? 0 : -1; side <= (one ? 0 : 1); side++) {
-            double scatter = Math.max(change.levelSpread() == 0 ? 0 : LatticeDay.LEAST_CV,
-                    model.cv() * StrictMath.exp(side * OUTER_NODE * change.scatterSpread()));
-            double weight = one ? 1 : side == 0 ? 1 - 2 * OUTER_WEIGHT : OUTER_WEIGHT;
-            UseModel seen = change.levelSpread() == 0 ? model : model.withSeasonsOfMonths();
-            SteadyRun days = one ? SteadyRun.of(scattering(seen, scatter)) : SteadyRun.coarse(scattering(seen, scatter));
-            double ofSums = scatter * change.scatterOfSums();
-            SteadyRun sums = change.dayCorrelation() == 0 ? days : SteadyRun.coarse(scattering(seen, ofSums));
-            double[] weights = few ? OUTER_WEIGHTS : WEIGHTS;
-            double[] factors = levels(change.levelSpread(), few ? OUTER_NODES : NODES, weights);
-            double[] ofSumsFactors = levels(change.levelSpreadOfSums(), few ? OUTER_NODES : NODES, weights);
-            double below = weight;
-            for (int i = 0; i < factors.length; i++) {
-                double share = factors.length == 1 ? weight : weight * weights[i];
-                below = i == factors.length - 1 ? 0 : below - share;
-                states.add(new HomeState(share, below, side == 0, i == factors.length / 2,
-                        factors[i], ofSumsFactors[i], days.times(factors[i]), sums.times(ofSumsFactors[i])));
-            }
-        }
-        return new LongRun(model, HomeRates.Shape.of(model, HomeRates.Part.WHOLE), states);
+        return new LongRun(model, HomeRates.Shape.of(model, HomeRates.Part.WHOLE), HomeStates.of(model, false),
+                () -> HomeStates.of(model, true));
     }
 
-    private static UseModel scattering(UseModel model, double cv) {
-        return new UseModel(model.means(), cv == model.cv() ? model.variation()
-                : DayVariation.ofCv(Math.min(DayVariation.MAX_CV, cv)), model.monthFactors(), model.occupancy());
-    }
-
-    /** Chance of a level of {@link #levels}. */
-    static double weight(int level, int levels) {
-        return levels == 1 ? 1 : WEIGHTS[level];
-    }
-
-    /** Use at each node of the level over the mean use; one where it does not wander. */
-    static double[] levels(double spread) {
-        return levels(spread, NODES, WEIGHTS);
-    }
-
-    private static double[] levels(double spread, double[] nodes, double[] weights) {
-        if (spread == 0) {
-            return ONE_LEVEL;
+    private HomeStates seenByClocks() {
+        if (seenByClocks == null) {
+            seenByClocks = toSeeByClocks.get();
+            clocks = new FixedClocks(shape, seenByClocks.all(), meanLitres);
         }
-        double[] factors = new double[nodes.length];
-        double mean = 0;
-        for (int i = 0; i < nodes.length; i++) {
-            factors[i] = StrictMath.exp(spread * nodes[i]);
-            mean += weights[i] * factors[i];
-        }
-        for (int i = 0; i < nodes.length; i++) {
-            factors[i] /= mean;
-        }
-        return factors;
+        return seenByClocks;
     }
 
     /** The same household with the use of every day multiplied by {@code factor}. */
     public LongRun times(double factor) {
         return factor == 1 ? this : multiples.computeIfAbsent(factor, times ->
-                new LongRun(model, shape, states.stream().map(state -> state.times(times)).toList()));
+                new LongRun(model, shape, seenByMeters.times(times), () -> seenByClocks().times(times)));
     }
 
     /** The same household while its level of use stays constant. */
     public LongRun ifItStays() {
         if (ifItStays == null) {
-            double share = states.stream().filter(HomeState::isUsualLevel).mapToDouble(HomeState::weight).sum();
             ifItStays = new LongRun(model.with(model.change().withoutLevel()), HomeRates.Shape.of(model, HomeRates.Part.USUAL_LEVEL),
-                    states.stream().filter(HomeState::isUsualLevel).map(state -> state.alone(share).atMean()).toList());
+                    seenByMeters.atUsualLevel(), () -> seenByClocks().atUsualLevel());
         }
         return ifItStays;
     }
@@ -166,8 +106,8 @@ public final class LongRun {
         if (spread == 0) {
             return List.of(new Season(1, 1));
         }
-        double[] levels = levels(spread, OUTER_NODES, OUTER_WEIGHTS);
-        return IntStream.range(0, levels.length).mapToObj(i -> new Season(levels[i], OUTER_WEIGHTS[i])).toList();
+        double[] levels = Levels.FEW.factors(spread);
+        return IntStream.range(0, levels.length).mapToObj(i -> new Season(levels[i], Levels.FEW.weight(i))).toList();
     }
 
     /** How the days come about. */
@@ -182,25 +122,7 @@ public final class LongRun {
 
     /** Litres over which the chance of a day of more use falls by the factor e, far out: the scale of its gamma distribution. */
     double fallOffLitres() {
-        return mean(ofUsualScatter, state -> state.days().fallOffLitres()) * (1 + 2 * model.change().levelSpread());
-    }
-
-    private static double mean(List<HomeState> states, ToDoubleFunction<HomeState> value) {
-        double sum = 0;
-        for (HomeState state : states) {
-            sum += state.weight() * value.applyAsDouble(state);
-        }
-        return sum;
-    }
-
-    private static YearlyTotals meanYear(List<HomeState> states, Function<HomeState, YearlyTotals> year) {
-        double[] weights = new double[states.size()];
-        List<YearlyTotals> years = new ArrayList<>(weights.length);
-        for (HomeState state : states) {
-            weights[years.size()] = state.weight();
-            years.add(year.apply(state));
-        }
-        return YearlyTotals.mean(weights, years);
+        return HomeStates.mean(seenByMeters.ofUsualScatter(), state -> state.days().fallOffLitres()) * (1 + 2 * model.change().levelSpread());
     }
 
     /** A reserve, searched for when it is first asked. */
@@ -208,9 +130,26 @@ public final class LongRun {
         return reserves.computeIfAbsent(asked, search);
     }
 
+    private HomeStates seenBy(Policy policy) {
+        return policy.byClock() ? seenByClocks() : seenByMeters;
+    }
+
+    private List<HomeState> ofUsualScatter(Policy policy) {
+        return seenBy(policy).ofUsualScatter();
+    }
+
+    /** The clocks of the home, if a policy is one that is read from their lattice. */
+    private Optional<FixedClocks> clocks(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
+        if (!policy.byClock()) {
+            return Optional.empty();
+        }
+        seenByClocks();
+        return Optional.of(clocks).filter(of -> of.reads(policy, hardnessMilligramsPerLitre, regeneration));
+    }
+
     /** The states in which a policy is evaluated. */
     private List<HomeState> states(Policy policy) {
-        return policy.followsWeekdays() || policy.startsAtOnce() ? ofUsualScatter : states;
+        return policy.followsWeekdays() || policy.startsAtOnce() ? ofUsualScatter(policy) : seenBy(policy).all();
     }
 
     /**
@@ -223,25 +162,26 @@ public final class LongRun {
         return years.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked ->
                 meters.reads(policy, hardnessMilligramsPerLitre, regeneration)
                         ? meters.year(policy, hardnessMilligramsPerLitre, regeneration)
-                        : clocks.reads(policy, hardnessMilligramsPerLitre, regeneration)
-                        ? clocks.year((ClockEveryDays) policy, hardnessMilligramsPerLitre, regeneration)
-                        : summedYear(policy, hardnessMilligramsPerLitre, regeneration));
+                        : clocks(policy, hardnessMilligramsPerLitre, regeneration)
+                        .map(of -> of.year((ClockEveryDays) policy, hardnessMilligramsPerLitre, regeneration))
+                        .orElseGet(() -> summedYear(policy, hardnessMilligramsPerLitre, regeneration)));
     }
 
     /** The same, summed over the states. */
     YearlyTotals summedYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return meanYear(states(policy), state -> state.of(policy).year(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach()));
+        return HomeStates.meanYear(states(policy), state ->
+                state.days().year(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach()));
     }
 
     /** Expected hard days of a year alone. */
     public double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        if (clocks.reads(policy, hardnessMilligramsPerLitre, regeneration)) {
+        if (clocks(policy, hardnessMilligramsPerLitre, regeneration).isPresent()) {
             return year(policy, hardnessMilligramsPerLitre, regeneration).hardDays();
         }
         return hardDaysPerYear.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), asked ->
                 meters.reads(policy, hardnessMilligramsPerLitre, regeneration)
                         ? meters.hardDays(policy, hardnessMilligramsPerLitre, regeneration)
-                        : mean(states(policy), state -> state.of(policy).hardDaysPerYear(policy, hardnessMilligramsPerLitre,
+                        : HomeStates.mean(states(policy), state -> state.days().hardDaysPerYear(policy, hardnessMilligramsPerLitre,
                                 regeneration, yearsOfEach())));
     }
 
@@ -253,14 +193,14 @@ public final class LongRun {
     /** Expected totals of a year of a meter whose reserve, given for the mean level of use, follows the level. */
     public YearlyTotals yearOfReserveThatFollowsUse(MeteredDelayed meter, double hardnessMilligramsPerLitre,
             Regeneration regeneration) {
-        return meanYear(states, state -> state.days().year(following(meter, state.level()), hardnessMilligramsPerLitre, regeneration,
+        return HomeStates.meanYear(seenByMeters.all(), state -> state.days().year(following(meter, state.level()), hardnessMilligramsPerLitre, regeneration,
                 yearsOfEach()));
     }
 
     /** Hard days of such a year with all use multiplied. */
     double hardDaysOfReserveThatFollowsUse(MeteredDelayed meter, double hardnessMilligramsPerLitre, Regeneration regeneration,
             double times) {
-        return mean(states, state -> state.days().times(times).hardDaysPerYear(following(meter, state.level()),
+        return seenByMeters.mean(state -> state.days().times(times).hardDaysPerYear(following(meter, state.level()),
                 hardnessMilligramsPerLitre, regeneration, yearsOfEach()));
     }
 
@@ -286,10 +226,11 @@ public final class LongRun {
             return HardDays.NONE;
         }
         double[] chances = new double[Days.PER_YEAR + 1];
+        List<HomeState> ofUsualScatter = ofUsualScatter(policy);
         for (HomeState state : ofUsualScatter) {
             double mean = hardDaysPerYear(state, asked);
             double[] of = state.isOuterLevel() ? HardDays.independent(mean)
-                    : state.of(policy).hardDayChances(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach(), mean);
+                    : state.days().hardDayChances(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach(), mean);
             double sum = 0;
             for (double chance : of) {
                 sum += chance;
@@ -306,11 +247,11 @@ public final class LongRun {
         DelayedMeters atLevel = DelayedMeters.atLevel(shape, level);
         return atLevel.reads(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration)
                 ? atLevel.hardDays(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration)
-                : level.of(asked.policy).hardDaysPerYear(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration, yearsOfEach());
+                : level.days().hardDaysPerYear(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration, yearsOfEach());
     }
 
     /** Fewer simulated years per level where there are several levels. */
     private Drawing yearsOfEach() {
-        return ofUsualScatter.size() > 1 ? Drawing.OF_SEVERAL_LEVELS : Drawing.OF_ONE_LEVEL;
+        return seenByMeters.hasOneLevel() ? Drawing.OF_ONE_LEVEL : Drawing.OF_SEVERAL_LEVELS;
     }
 }

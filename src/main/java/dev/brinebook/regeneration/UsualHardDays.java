@@ -8,15 +8,14 @@ import dev.brinebook.household.UseModel;
 /**
  * How many hard days are within what is usual of a number of days: nine counts in ten lie in this range.
  *
- * <pre>P(k) = Σ w_i Poisson(k; h(f_i) n / 365),   f_i = exp(s z_i) / Σ w_j exp(s z_j)</pre>
+ * <pre>P(k) = Σ w_i Poisson(k; h(f_i) n / 365),   f_i the {@link Levels}</pre>
  *
- * <p>k hard days, at most n; n days; h(f) expected hard days of a year in which every day uses f times as much; s
- * {@link dev.brinebook.household.UseChange#levelSpread}; z_i, w_i the seven nodes and weights of Gauss and Hermite for a standard
- * normal variable.
+ * <p>k hard days, at most n; n days; h(f) expected hard days of a year in which every day uses f times as much; w_i weights
+ * of the levels.
  *
  * <p>Validity: hard days that come singly at a given level, as those of a meter do. Those of a clock come several to a cycle, and
  * their counts spread wider.
- * Source: [ABRAMOWITZ-STEGUN] 25.4.46 and table 25.10, with z = √2 x and w over √π; [DAIAD] counts of half a year spread somewhat
+ * Source: [DAIAD] counts of half a year spread somewhat
  * wider than Poisson's.
  *
  * @param from the smallest count that is not among the lowest twentieth
@@ -39,25 +38,26 @@ public record UsualHardDays(int from, int to) {
     public static UsualHardDays of(UseModel model, Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration,
             int days) {
         LongRun atItsLevel = LongRun.of(model.with(model.change().withoutLevel()));
-        double[] factors = LongRun.levels(policy.byClock() ? model.change().levelSpreadOfSums() : model.change().levelSpread());
+        Levels levels = Levels.of(policy.byClock());
+        double[] factors = levels.factors(Levels.spread(model.change(), policy.byClock()));
         double[] means = new double[factors.length];
         for (int level = 0; level < factors.length; level++) {
             double perYear = atItsLevel.times(factors[level]).hardDaysPerYear(policy, hardnessMilligramsPerLitre,
                     regeneration);
             means[level] = perYear * days / Days.PER_YEAR;
         }
-        return ofCounts(means, days);
+        return ofCounts(levels, means, days);
     }
 
-    /** The range of a mixture of Poisson counts, by the mean of each level. */
-    static UsualHardDays ofCounts(double[] means, int most) {
+    /** The range of a mixture of Poisson counts, by the mean of each level, or of one. */
+    static UsualHardDays ofCounts(Levels levels, double[] means, int most) {
         double[] chances = new double[most + 1];
         for (int level = 0; level < means.length; level++) {
             double mean = Guard.notNegative(means[level], "mean");
             double logarithm = -mean;
             for (int count = 0; count <= most; count++) {
                 logarithm += count == 0 ? 0 : StrictMath.log(mean / count);
-                chances[count] += LongRun.weight(level, means.length) * StrictMath.exp(logarithm);
+                chances[count] += (means.length == 1 ? 1 : levels.weight(level)) * StrictMath.exp(logarithm);
             }
         }
         return new UsualHardDays(quantile(chances, LOWEST), quantile(chances, HIGHEST));

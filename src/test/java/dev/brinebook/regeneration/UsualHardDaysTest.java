@@ -36,14 +36,14 @@ class UsualHardDaysTest {
     void areThePointsOfPoissonCounts(double mean, int most, int from, int to) {
         double[] means = new double[LEVELS];
         Arrays.fill(means, mean);
-        assertEquals(new UsualHardDays(from, to), UsualHardDays.ofCounts(means, most));
+        assertEquals(new UsualHardDays(from, to), UsualHardDays.ofCounts(Levels.OF_METERS, means, most));
     }
 
     /** Chances of a mixture, by the gamma function of a library. */
     @Test
     void aWanderingLevelWidensTheRange() {
         double[] means = {1, 3, 0.3, 8, 0.1, 20, 0.01};
-        UsualHardDays usual = UsualHardDays.ofCounts(means, 365);
+        UsualHardDays usual = UsualHardDays.ofCounts(Levels.OF_METERS, means, 365);
         assertTrue(atMost(means, usual.to()) >= 0.95 && atMost(means, usual.to() - 1) < 0.95, usual.toString());
         assertTrue(usual.from() == 0 && atMost(means, 0) >= 0.05, usual.toString());
     }
@@ -51,7 +51,7 @@ class UsualHardDaysTest {
     private static double atMost(double[] means, int count) {
         double sum = 0;
         for (int level = 0; level < LEVELS; level++) {
-            sum += LongRun.weight(level, LEVELS) * Gamma.regularizedGammaQ(count + 1.0, means[level]);
+            sum += Levels.OF_METERS.weight(level) * Gamma.regularizedGammaQ(count + 1.0, means[level]);
         }
         return sum;
     }
@@ -64,7 +64,7 @@ class UsualHardDaysTest {
         Regeneration bed = new Regeneration(330, 1, 1, 60);
         double[] means = new double[LEVELS];
         Arrays.fill(means, LongRun.of(model).hardDaysPerYear(clock, 300, bed) * 73 / 365);
-        assertEquals(UsualHardDays.ofCounts(means, 73), UsualHardDays.of(model, clock, 300, bed, 73));
+        assertEquals(UsualHardDays.ofCounts(Levels.OF_METERS, means, 73), UsualHardDays.of(model, clock, 300, bed, 73));
         UsualHardDays wider = UsualHardDays.of(model.with(new UseChange(0.3, 0, 0)), clock, 300, bed, 73);
         assertTrue(wider.to() > UsualHardDays.of(model, clock, 300, bed, 73).to(), wider.toString());
     }

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.regeneration;
+
+import dev.brinebook.guard.CancellationToken;
+import dev.brinebook.household.DayVariation;
+import dev.brinebook.household.UseChange;
+import dev.brinebook.household.UseModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * All states in which a home may be, as meters see it, which go by each day, or as clocks do, which go by sums of days.
+ *
+ * @param all by scatter, the highest level first
+ * @param ofUsualScatter those of the middle scatter, as if there were no other
+ */
+record HomeStates(List<HomeState> all, List<HomeState> ofUsualScatter) {
+
+    /** Nodes and weights of third order, of the scatter: the middle, and to both sides of it. */
+    private static final double OUTER_NODE = Math.sqrt(3);
+    private static final double OUTER_WEIGHT = 1 / 6.0;
+
+    private static HomeStates of(List<HomeState> all) {
+        return new HomeStates(all, alone(all, HomeState::isUsualScatter));
+    }
+
+    private static List<HomeState> alone(List<HomeState> all, Predicate<HomeState> which) {
+        double share = all.stream().filter(which).mapToDouble(HomeState::weight).sum();
+        return all.stream().filter(which).map(state -> state.alone(share)).toList();
+    }
+
+    /** The states of a home as clocks or as meters see it. */
+    static HomeStates of(UseModel model, boolean byClock) {
+        UseChange change = model.change();
+        Levels levels = model.cv() > MeterRates.LARGEST_CV ? Levels.FEW : Levels.of(byClock);
+        double[] factors = levels.factors(Levels.spread(change, byClock));
+        boolean one = change.scatterSpread() == 0 || !SteadyRun.isQuick(model);
+        UseModel seen = change.levelSpread() == 0 ? model : model.withSeasonsOfMonths();
+        List<HomeState> states = new ArrayList<>();
+        for (int side = one ? 0 : -1; side <= (one ? 0 : 1); side++) {
+            double scatter = Math.max(change.levelSpread() == 0 ? 0 : LatticeDay.LEAST_CV,
+                    model.cv() * StrictMath.exp(side * OUTER_NODE * change.scatterSpread()));
+            double weight = one ? 1 : side == 0 ? 1 - 2 * OUTER_WEIGHT : OUTER_WEIGHT;
+            boolean ofSums = byClock && change.dayCorrelation() != 0;
+            UseModel scattered = scattering(seen, ofSums ? scatter * change.scatterOfSums() : scatter);
+            SteadyRun days = one && !ofSums ? SteadyRun.of(scattered) : SteadyRun.coarse(scattered);
+            double below = weight;
+            for (int i = 0; i < factors.length; i++) {
+                double share = factors.length == 1 ? weight : weight * levels.weight(i);
+                below = i == factors.length - 1 ? 0 : below - share;
+                states.add(new HomeState(share, below, side == 0, factors.length == 1 || levels.isUsual(i),
+                        factors.length > 1 && levels.isOuter(i), factors[i], days.times(factors[i])));
+            }
+        }
+        return of(states);
+    }
+
+    private static UseModel scattering(UseModel model, double cv) {
+        return new UseModel(model.means(), cv == model.cv() ? model.variation()
+                : DayVariation.ofCv(Math.min(DayVariation.MAX_CV, cv)), model.monthFactors(), model.occupancy());
+    }
+
+    /** The same with the use of every day multiplied by {@code factor}. */
+    HomeStates times(double factor) {
+        return of(all.stream().map(state -> state.times(factor)).toList());
+    }
+
+    /** The same while the level stays at its mean. */
+    HomeStates atUsualLevel() {
+        return of(alone(all, HomeState::isUsualLevel).stream().map(HomeState::atMean).toList());
+    }
+
+    boolean hasOneLevel() {
+        return ofUsualScatter.size() == 1;
+    }
+
+    /** The mean over all states. */
+    double mean(ToDoubleFunction<HomeState> value) {
+        return mean(all, value);
+    }
+
+    /** The mean over some. */
+    static double mean(List<HomeState> states, ToDoubleFunction<HomeState> value) {
+        double sum = 0;
+        for (HomeState state : states) {
+            sum += state.weight() * value.applyAsDouble(state);
+        }
+        return sum;
+    }
+
+    /** The mean over states of {@link SteadyRun#SUMS} sums of a year, with hard litres in mean days of the home. */
+    static double[] mean(List<HomeState> states, double meanLitres, Function<HomeState, double[]> sums) {
+        CancellationToken.obey();
+        double[] mean = new double[SteadyRun.SUMS];
+        for (HomeState state : states) {
+            double[] of = sums.apply(state);
+            for (int i = 0; i < mean.length; i++) {
+                mean[i] += state.weight() * of[i];
+            }
+        }
+        mean[3] /= meanLitres;
+        return mean;
+    }
+
+    /** The mean of years. */
+    static YearlyTotals meanYear(List<HomeState> states, Function<HomeState, YearlyTotals> year) {
+        double[] weights = new double[states.size()];
+        List<YearlyTotals> years = new ArrayList<>(weights.length);
+        for (HomeState state : states) {
+            weights[years.size()] = state.weight();
+            years.add(year.apply(state));
+        }
+        return YearlyTotals.mean(weights, years);
+    }
+}

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: Apache-2.0
+package dev.brinebook.regeneration;
+
+import dev.brinebook.household.UseChange;
+
+/**
+ * The levels of use over which a home is expected: nodes and weights of a quadrature over a standard normal variable.
+ *
+ * <pre>q(i) = exp(s z(i)) / Σ w exp(s z)</pre>
+ *
+ * <p>q use over the mean use; s spread of the logarithm; z, w nodes and weights.
+ * Source: [ABRAMOWITZ-STEGUN] 25.4.46 and table 25.10, nodes of Gauss and Hermite; 25.4.2 the trapezoidal rule.
+ * Deviation: none.
+ */
+final class Levels {
+
+    /** Of meters, whose hard days go smoothly with the level: seven nodes of Gauss and Hermite, highest first. */
+    static final Levels OF_METERS = new Levels(
+            new double[] {3.750439717725742, 2.366759410734541, 1.154405394739968, 0, -1.154405394739968, -2.366759410734541,
+                -3.750439717725742},
+            new double[] {0.000548268855972217, 0.0307571239675865, 0.2401231786050127, 16 / 35.0, 0.2401231786050127,
+                0.0307571239675865, 0.000548268855972217});
+    /** The same of third order. */
+    static final Levels FEW = new Levels(new double[] {Math.sqrt(3), 0, -Math.sqrt(3)}, new double[] {1 / 6.0, 2 / 3.0, 1 / 6.0});
+    /**
+     * Of clocks, which exhaust a bed at once when the level passes what it lasts for: so many that the use of an interval scatters
+     * over more than lies between two of them.
+     */
+    static final Levels OF_CLOCKS = evenly(15, 0.25);
+    /** Levels beyond, a year in sixteen, are the outer ones. */
+    private static final double OUTER_NODE = 1.8;
+    private static final double[] ONE = {1};
+
+    private final double[] nodes;
+    private final double[] weights;
+
+    private Levels(double[] nodes, double[] weights) {
+        this.nodes = nodes;
+        this.weights = weights;
+    }
+
+    /** The trapezoidal rule: as many nodes to each side of the middle, at a distance. */
+    private static Levels evenly(int toEachSide, double step) {
+        double[] nodes = new double[2 * toEachSide + 1];
+        double[] weights = new double[nodes.length];
+        double sum = 0;
+        for (int i = 0; i < nodes.length; i++) {
+            nodes[i] = (toEachSide - i) * step;
+            weights[i] = StrictMath.exp(-nodes[i] * nodes[i] / 2);
+            sum += weights[i];
+        }
+        for (int i = 0; i < nodes.length; i++) {
+            weights[i] /= sum;
+        }
+        return new Levels(nodes, weights);
+    }
+
+    /** The levels at which a policy is looked at, in a home whose days scatter. */
+    static Levels of(boolean byClock) {
+        return byClock ? OF_CLOCKS : OF_METERS;
+    }
+
+    /** How far the level that a clock or a meter sees wanders. */
+    static double spread(UseChange change, boolean byClock) {
+        return byClock ? change.levelSpreadOfSums() : change.levelSpread();
+    }
+
+    int count() {
+        return nodes.length;
+    }
+
+    double node(int level) {
+        return nodes[level];
+    }
+
+    /** Chance of a level. */
+    double weight(int level) {
+        return weights[level];
+    }
+
+    /** Whether it is the middle one. */
+    boolean isUsual(int level) {
+        return level == nodes.length / 2;
+    }
+
+    /** Whether it is one of those that are seldom reached. */
+    boolean isOuter(int level) {
+        return Math.abs(nodes[level]) > OUTER_NODE;
+    }
+
+    /** Use at each level over the mean use; one where it does not wander. */
+    double[] factors(double spread) {
+        if (spread == 0) {
+            return ONE;
+        }
+        double[] factors = new double[nodes.length];
+        double mean = 0;
+        for (int i = 0; i < nodes.length; i++) {
+            factors[i] = StrictMath.exp(spread * nodes[i]);
+            mean += weights[i] * factors[i];
+        }
+        for (int i = 0; i < nodes.length; i++) {
+            factors[i] /= mean;
+        }
+        return factors;
+    }
+}
