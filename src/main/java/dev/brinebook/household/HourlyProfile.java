@@ -16,6 +16,9 @@ public final class HourlyProfile {
     private static final double[] SHARES = shares();
     /** Share of the use before each full hour, and all of it at the end. */
     private static final double[] BEFORE = sums(SHARES);
+    /** The use in parts, and the hour in which each begins. */
+    private static final int PARTS = 64;
+    private static final int[] HOUR_OF_PART = hoursOfParts();
 
     private HourlyProfile() {
     }
@@ -74,12 +77,25 @@ public final class HourlyProfile {
      * Deviation: use is taken as even within an hour.
      */
     public static double dayShareAt(double shareOfUse) {
-        Guard.within(shareOfUse, 0, 1, "shareOfUse");
-        int hour = 0;
+        int hour = hourOf(Guard.within(shareOfUse, 0, 1, "shareOfUse"), HOUR_OF_PART[(int) (PARTS * shareOfUse)]);
+        return Math.min(1, (hour + (shareOfUse - BEFORE[hour]) / SHARES[hour]) / HOURS);
+    }
+
+    /** The hour in which a share is reached, not before {@code first}. */
+    private static int hourOf(double shareOfUse, int first) {
+        int hour = first;
         while (hour < HOURS - 1 && BEFORE[hour + 1] < shareOfUse) {
             hour++;
         }
-        return Math.min(1, (hour + (shareOfUse - BEFORE[hour]) / SHARES[hour]) / HOURS);
+        return hour;
+    }
+
+    private static int[] hoursOfParts() {
+        int[] hours = new int[PARTS + 1];
+        for (int part = 0; part <= PARTS; part++) {
+            hours[part] = hourOf((double) part / PARTS, 0);
+        }
+        return hours;
     }
 
     private static double[] sums(double[] shares) {

@@ -2,6 +2,7 @@
 package dev.brinebook.payback;
 
 import java.util.Objects;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * One alternative, with what it costs to have and to run.
@@ -30,7 +31,12 @@ public record Alternative(String name, Outlay outlay, YearlyCost yearly) {
      * Deviation: as there.
      */
     public double[] payments(int horizonYears, Prices prices) {
-        double[] payments = outlay.payments(horizonYears, prices.growthSharePerYear());
+        return payments(horizonYears, prices, Outlay.priceLevels(prices.growthSharePerYear()));
+    }
+
+    /** The same, by the {@link Outlay#priceLevels} of the prices. */
+    double[] payments(int horizonYears, Prices prices, IntToDoubleFunction priceLevels) {
+        double[] payments = outlay.payments(horizonYears, priceLevels);
         double[] running = CashFlows.growing(yearly.total(), prices.growthSharePerYear(), horizonYears);
         for (int year = 1; year <= horizonYears; year++) {
             payments[year] += running[year - 1];

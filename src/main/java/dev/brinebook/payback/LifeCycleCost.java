@@ -2,6 +2,7 @@
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
+import java.util.function.IntToDoubleFunction;
 
 /** Total cost of an alternative over a horizon, in today's worth, and as an equal amount a year. */
 public final class LifeCycleCost {
@@ -22,6 +23,11 @@ public final class LifeCycleCost {
      */
     public static double of(Alternative alternative, int horizonYears, Prices prices) {
         return CashFlows.netPresentValue(prices.discountSharePerYear(), alternative.payments(horizonYears, prices));
+    }
+
+    /** The same, by the {@link Outlay#priceLevels} of the prices. */
+    static double of(Alternative alternative, int horizonYears, Prices prices, IntToDoubleFunction priceLevels) {
+        return CashFlows.netPresentValue(prices.discountSharePerYear(), alternative.payments(horizonYears, prices, priceLevels));
     }
 
     /**

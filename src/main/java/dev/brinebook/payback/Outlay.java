@@ -2,6 +2,7 @@
 package dev.brinebook.payback;
 
 import dev.brinebook.guard.Guard;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * What an alternative costs to have: bought today, bought again when it is worn out, and worth something at the end.
@@ -44,8 +45,13 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
 
     /** All payments of each year, today first: those of the first purchase and those that come after it. */
     public double[] payments(int horizonYears, double growthSharePerYear) {
+        return payments(horizonYears, priceLevels(growthSharePerYear));
+    }
+
+    /** The same, by the {@link #priceLevels}. */
+    double[] payments(int horizonYears, IntToDoubleFunction priceLevels) {
         double[] payments = purchase(horizonYears);
-        double[] later = later(horizonYears, growthSharePerYear);
+        double[] later = later(horizonYears, priceLevels);
         for (int year = 0; year <= horizonYears; year++) {
             payments[year] += later[year];
         }
@@ -96,16 +102,18 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
      * agree. An item of 900 that lasts 15 years is worth 444.07 after 10 at 4 % growth; without the growth, 300.
      */
     public double[] later(int horizonYears, double growthSharePerYear) {
+        return later(horizonYears, priceLevels(growthSharePerYear));
+    }
+
+    private double[] later(int horizonYears, IntToDoubleFunction priceLevels) {
         double[] payments = new double[Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears") + 1];
-        Guard.within(growthSharePerYear, Prices.MIN_GROWTH_SHARE_PER_YEAR, Prices.MAX_GROWTH_SHARE_PER_YEAR,
-                "growthSharePerYear");
         int last = 0;
         for (int year = lifeYears; year < horizonYears; year += lifeYears) {
-            payments[year] = grown(growthSharePerYear, year);
+            payments[year] = firstCost * priceLevels.applyAsDouble(year);
             last = year;
         }
         double lifeLeftShare = (double) (last + lifeYears - horizonYears) / lifeYears;
-        payments[horizonYears] = 0 - grown(growthSharePerYear, horizonYears) * lifeLeftShare;
+        payments[horizonYears] = 0 - firstCost * priceLevels.applyAsDouble(horizonYears) * lifeLeftShare;
         return payments;
     }
 
@@ -124,7 +132,10 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
         return financedShare * investment() * CashFlows.uniformCapitalRecovery(loanSharePerYear, loanYears);
     }
 
-    private double grown(double growthSharePerYear, int year) {
-        return firstCost * StrictMath.pow(1 + growthSharePerYear, year);
+    /** Prices at the end of each year over those of today. */
+    static IntToDoubleFunction priceLevels(double growthSharePerYear) {
+        Guard.within(growthSharePerYear, Prices.MIN_GROWTH_SHARE_PER_YEAR, Prices.MAX_GROWTH_SHARE_PER_YEAR,
+                "growthSharePerYear");
+        return year -> StrictMath.pow(1 + growthSharePerYear, year);
     }
 }

@@ -6,6 +6,8 @@ import dev.brinebook.randomness.Draws;
 import dev.brinebook.randomness.Sample;
 import dev.brinebook.softener.RunningCost;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * Simulated cases of a comparison: in each, every uncertain input has a value. All alternatives are tried in the same cases, so that
@@ -20,6 +22,8 @@ public final class UncertainCases {
     private final Input[] of;
     private final Draws draws;
     private final UseByLoad baseline;
+    /** {@link Outlay#priceLevels} of the prices as given, up to the horizon. */
+    private final double[] priceLevels;
     private final Case[] cases = new Case[Sample.MAX_DRAWS];
 
     /**
@@ -43,8 +47,10 @@ public final class UncertainCases {
         this.comparison = comparison;
         this.inputs = List.copyOf(inputs);
         of = inputs.stream().map(UncertainInput::input).toArray(Input[]::new);
-        draws = new Draws(inputs.stream().map(UncertainInput::factor).toList(), seed);
+        draws = Draws.of(inputs.stream().map(UncertainInput::factor).toList(), seed);
         baseline = new UseByLoad(comparison, comparison.baseline());
+        priceLevels = IntStream.rangeClosed(0, comparison.horizonYears())
+                .mapToDouble(Outlay.priceLevels(comparison.bills().prices().growthSharePerYear())::applyAsDouble).toArray();
     }
 
     Comparison comparison() {
@@ -84,16 +90,23 @@ public final class UncertainCases {
         RunningCost running = comparison.running(factors);
         Prices prices = factors.on(comparison.bills().prices());
         Alternative theirs = comparison.priced(comparison.baseline(), baseline.use(load, running), factors);
-        return new Case(factors, load, running, prices, theirs, LifeCycleCost.of(theirs, comparison.horizonYears(), prices));
+        return new Case(factors, load, running, prices, theirs, cost(theirs, prices));
     }
 
     private double[] results(AlternativePlan way, UseByLoad own, Case in) {
         Alternative ours = comparison.priced(way, own.use(in.load(), in.running()), in.factors());
-        double worth = in.theirCost() - LifeCycleCost.of(ours, comparison.horizonYears(), in.prices());
+        double worth = in.theirCost() - cost(ours, in.prices());
         double extra = ours.outlay().investment() - in.theirs().outlay().investment();
         double saved = in.theirs().yearly().minus(ours.yearly()).total();
         double payback = extra <= 0 ? 0 : saved > 0 ? extra / saved : Double.POSITIVE_INFINITY;
         return new double[] {worth, payback};
+    }
+
+    private double cost(Alternative alternative, Prices prices) {
+        double growth = prices.growthSharePerYear();
+        IntToDoubleFunction levels = growth == comparison.bills().prices().growthSharePerYear() ? year -> priceLevels[year]
+                : Outlay.priceLevels(growth);
+        return LifeCycleCost.of(alternative, comparison.horizonYears(), prices, levels);
     }
 
     /** A normal factor may fall below zero, which no input can: it is then treated as zero. */

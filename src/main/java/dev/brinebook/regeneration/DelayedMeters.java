@@ -18,6 +18,7 @@ final class DelayedMeters {
     private final List<HomeState> states;
     private final double meanLitres;
     private final Map<Integer, HomeRates> rates = new HashMap<>();
+    private final Map<Integer, Boolean> readable = new HashMap<>();
 
     /** The delayed meters of a home that uses {@code meanLitres} a day, the mean over all its states. */
     DelayedMeters(HomeRates.Shape shape, List<HomeState> states, double meanLitres) {
@@ -97,7 +98,7 @@ final class DelayedMeters {
                 : bedLitres < HomeRates.SMALL_BED_DAYS * meanLitres ? HomeRates.LEAST_CALL_DAYS_OF_SMALL_BEDS : HomeRates.LEAST_CALL_DAYS;
         return (states.size() > 1 || shape.part() == HomeRates.Part.ONE_LEVEL) && bedLitres >= callLitres
                 && (callLitres == 0 ? bedLitres : callLitres) >= least * meanLitres
-                && states.stream().allMatch(state -> state.days().readsFromLattice(overrideDays));
+                && readable.computeIfAbsent(overrideDays, days -> states.stream().allMatch(state -> state.days().readsFromLattice(days)));
     }
 
     private HomeRates rates(int overrideDays) {

@@ -16,9 +16,11 @@ public final class SimulatedYears {
     public static final int MIN_YEARS = 10;
 
     private final Totals[] years;
+    private final double mostLitres;
 
-    private SimulatedYears(Totals[] years) {
+    private SimulatedYears(Totals[] years, double mostLitres) {
         this.years = years;
+        this.mostLitres = mostLitres;
     }
 
     /** The years of {@code drawn} under {@code policy}. */
@@ -30,7 +32,15 @@ public final class SimulatedYears {
         for (int year = 0; year < years.length; year++) {
             years[year] = run.through(drawn.year(year));
         }
-        return new SimulatedYears(years);
+        return new SimulatedYears(years, run.mostLitres());
+    }
+
+    /**
+     * Whether a bed is never exhausted in them. A controller does not know the bed: then all but what the bed takes up and gives back
+     * is as with any other that is not.
+     */
+    boolean areSoft(double hardnessMilligramsPerLitre, Regeneration regeneration) {
+        return mostLitres * hardnessMilligramsPerLitre / 1000 <= regeneration.capacityGrams();
     }
 
     /** Number of years. */

@@ -56,6 +56,8 @@ public final class Simulation {
     private double removedGrams;
     private double regeneratedGrams;
     private double unusedGrams;
+    /** Most litres from one regeneration to the next, over all days so far. */
+    private double mostLitres;
 
     private Simulation(double hardnessMilligramsPerLitre, Regeneration regeneration, double leftAtStartShare, Policy policy,
             EventLog log) {
@@ -158,6 +160,11 @@ public final class Simulation {
                 removedGrams, regeneratedGrams, unusedGrams);
     }
 
+    /** Most litres that were drawn from one regeneration to the next, on all days run through. */
+    double mostLitres() {
+        return Math.max(mostLitres, litresSinceLast);
+    }
+
     private void startCounting() {
         regenerations = 0;
         overrides = 0;
@@ -258,6 +265,7 @@ public final class Simulation {
             log.add(dateIndex, reason, unused);
         }
         regenerations++;
+        mostLitres = Math.max(mostLitres, litresSinceLast);
         unusedGrams += unused;
         regeneratedGrams += capacityGrams - leftGrams;
         leftGrams = capacityGrams;

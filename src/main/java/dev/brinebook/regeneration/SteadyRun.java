@@ -43,9 +43,15 @@ final class SteadyRun {
     private final Map<Integer, MeterRates> meterRates = new HashMap<>();
     private final Map<Integer, SampledYears> drawn = new HashMap<>();
     private final Map<Simulated, SimulatedYears> simulated = new HashMap<>();
+    /** Those in which the bed is never exhausted, whatever the hardness. */
+    private final Map<Controlled, SimulatedYears> soft = new HashMap<>();
 
     /** Cache key of simulated years. */
     private record Simulated(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, int years) {
+    }
+
+    /** What decides simulated years in which the bed is never exhausted. */
+    private record Controlled(Policy policy, double minutes, int years) {
     }
 
     private SteadyRun(UseModel model, int steps, double useFactor, SteadyRun scaled) {
@@ -305,8 +311,16 @@ final class SteadyRun {
         SampledYears days = drawn.computeIfAbsent(years, count -> new SampledYears(new UseModel(model.means(), model.variation(),
                 model.monthFactors(), use.leave() > 0 ? new Occupancy.Chain(use.leave(), use.comeBack()) : Occupancy.ALWAYS),
                 SIMULATION_START, count, SIMULATION_SEED));
-        return simulated.computeIfAbsent(new Simulated(policy, hardness, regeneration, years), asked ->
-                SimulatedYears.of(days, hardness, regeneration, policy));
+        Controlled controlled = new Controlled(policy, regeneration.minutes(), years);
+        SimulatedYears known = soft.get(controlled);
+        if (known == null || !known.areSoft(hardness, regeneration)) {
+            known = simulated.computeIfAbsent(new Simulated(policy, hardness, regeneration, years), asked ->
+                    SimulatedYears.of(days, hardness, regeneration, policy));
+            if (known.areSoft(hardness, regeneration)) {
+                soft.put(controlled, known);
+            }
+        }
+        return known;
     }
 
     /**

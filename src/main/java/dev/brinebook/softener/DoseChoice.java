@@ -3,6 +3,7 @@ package dev.brinebook.softener;
 
 import dev.brinebook.guard.OptionalResult;
 import dev.brinebook.quantity.SaltDoseUnit;
+import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.text.Localizable;
 import dev.brinebook.water.WaterAnalysis;
@@ -47,11 +48,12 @@ public record DoseChoice(Option best, List<Option> options) {
      * One dose, with the reserve that goes with it.
      *
      * @param dosed the softener at the dose
+     * @param regeneration what one regeneration restores and uses
      * @param settings the meter settings that go with it
      * @param year expected totals of a year
      * @param costPerYear salt and regeneration water of that year
      */
-    public record Option(DosedSoftener dosed, MeterSettings settings, YearlyTotals year, double costPerYear) {
+    public record Option(DosedSoftener dosed, Regeneration regeneration, MeterSettings settings, YearlyTotals year, double costPerYear) {
 
         /** Whether the water keeps below the end point of hardness. */
         public boolean holdsEndPoint() {
@@ -64,7 +66,7 @@ public record DoseChoice(Option best, List<Option> options) {
         }
 
         boolean isEfficient(DesignConditions duty) {
-            return dosed.saltEfficiencyGramsPerGram() >= duty.minimumSaltEfficiencyGramsPerGram();
+            return regeneration.capacityGrams() / regeneration.saltGrams() >= duty.minimumSaltEfficiencyGramsPerGram();
         }
 
         boolean lasts(DesignConditions duty) {
@@ -200,7 +202,7 @@ public record DoseChoice(Option best, List<Option> options) {
 
     private double reservedCost(double reserveLitres, DesignConditions duty, RunningCost cost) {
         return cost.ofYear(duty.year(MeterStart.DELAYED.policy(best.settings().meterLitres(), reserveLitres,
-                best.settings().overrideDays()), best.dosed().regeneration()));
+                best.settings().overrideDays()), best.regeneration()));
     }
 
     /** Limits that are kept at a price, and the interval where keeping it would have one. */

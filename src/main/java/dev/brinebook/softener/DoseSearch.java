@@ -2,6 +2,7 @@
 package dev.brinebook.softener;
 
 import dev.brinebook.guard.Guard;
+import dev.brinebook.regeneration.Regeneration;
 import dev.brinebook.regeneration.YearlyTotals;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.softener.DoseChoice.Option;
@@ -45,20 +46,21 @@ public final class DoseSearch {
     /**
      * The same, found sooner where another choice is known for much the same duty.
      *
-     * @param similar choice for the same softener whose reserves are looked at first; null for none
+     * @param similar choice for the same softener in water of the same temperature, whose reserves are looked at first; null for none
      */
     public static DoseChoice cheapest(Softener softener, DesignConditions duty, RunningCost cost, MeterStart start, DoseChoice similar) {
         List<Option> options = new ArrayList<>();
         double likely = LIKELY_RESERVE_DAYS * duty.meanLitres();
         for (double dose : duty.dosesGramsPerLitre(softener)) {
-            if (softener.capacity().isKnownAt(softener.salt(), dose)) {
-                int place = options.size();
+            Option before = similar == null || options.size() >= similar.options().size() ? null : similar.options().get(options.size());
+            if (before != null && before.dosed().saltDoseGramsPerLitre() == dose) {
                 // Half a step below what it was, so that the same step is tried first.
-                double first = similar == null || place >= similar.options().size() ? likely
-                        : similar.options().get(place).settings().reserveLitres() - duty.reserveStepLitres(0) / 2;
-                options.add(option(softener, dose, duty, cost, start, first));
-                likely = options.get(place).settings().reserveLitres();
+                options.add(option(before.dosed(), before.regeneration(), duty, cost, start,
+                        before.settings().reserveLitres() - duty.reserveStepLitres(0) / 2));
+            } else if (softener.capacity().isKnownAt(softener.salt(), dose)) {
+                options.add(option(softener, dose, duty, cost, start, likely));
             }
+            likely = options.isEmpty() ? likely : options.get(options.size() - 1).settings().reserveLitres();
         }
         if (options.isEmpty()) {
             options.add(option(softener, CapacityTable.maxSaltDoseGramsPerLitre(softener.salt()), duty, cost, start, 0));
@@ -109,8 +111,13 @@ public final class DoseSearch {
     private static Option option(Softener softener, double saltDoseGramsPerLitre, DesignConditions duty, RunningCost cost, MeterStart start,
             double likelyReserveLitres) {
         DosedSoftener dosed = DosedSoftener.designed(softener, saltDoseGramsPerLitre, duty.water().temperatureCelsius());
-        MeterSettings settings = MeterSettings.of(dosed, duty, start, likelyReserveLitres);
-        YearlyTotals year = duty.year(settings.policy(), dosed.regeneration());
-        return new Option(dosed, settings, year, Guard.notNegative(cost.ofYear(year), "costPerYear"));
+        return option(dosed, dosed.regeneration(), duty, cost, start, likelyReserveLitres);
+    }
+
+    private static Option option(DosedSoftener dosed, Regeneration regeneration, DesignConditions duty, RunningCost cost, MeterStart start,
+            double likelyReserveLitres) {
+        MeterSettings settings = MeterSettings.of(regeneration, duty, start, likelyReserveLitres);
+        YearlyTotals year = duty.year(settings.policy(), regeneration);
+        return new Option(dosed, regeneration, settings, year, Guard.notNegative(cost.ofYear(year), "costPerYear"));
     }
 }

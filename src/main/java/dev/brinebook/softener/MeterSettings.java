@@ -36,12 +36,12 @@ public record MeterSettings(MeterStart start, double hardnessMgPerL, double capa
      * that keeps to the standard; where none does, all that the meter counts, which regenerates every night.
      */
     public static MeterSettings of(DosedSoftener dosed, DesignConditions duty) {
-        return of(dosed, duty, MeterStart.DELAYED, 0);
+        return of(dosed, duty, MeterStart.DELAYED);
     }
 
     /** The same for a meter of either kind. */
     public static MeterSettings of(DosedSoftener dosed, DesignConditions duty, MeterStart start) {
-        return of(dosed, duty, start, 0);
+        return of(dosed.regeneration(), duty, start, 0);
     }
 
     /**
@@ -50,24 +50,24 @@ public record MeterSettings(MeterStart start, double hardnessMgPerL, double capa
      * <p>A meter that starts at once keeps nothing back. Where it does not keep to the standard with all of the capacity, what is
      * set leaves out what the bed may lack, since a meter set to all of it runs hard at the end of each run.
      */
-    static MeterSettings of(DosedSoftener dosed, DesignConditions duty, MeterStart start, double likelyReserveLitres) {
+    static MeterSettings of(Regeneration regeneration, DesignConditions duty, MeterStart start, double likelyReserveLitres) {
         if (start == MeterStart.DELAYED) {
-            double capacity = duty.controller().capacityDownGrams(dosed.capacityGrams());
+            double capacity = duty.controller().capacityDownGrams(regeneration.capacityGrams());
             double meterLitres = meterLitres(capacity, duty);
-            OptionalResult reserve = smallestReserve(new MeteredDelayed(meterLitres, 0, overrideDays(duty)), dosed.regeneration(), duty,
+            OptionalResult reserve = smallestReserve(new MeteredDelayed(meterLitres, 0, overrideDays(duty)), regeneration, duty,
                     likelyReserveLitres);
             return new MeterSettings(start, duty.settingMgPerL(), capacity, meterLitres,
                     reserve.exists() ? reserve.value() : meterLitres, overrideDays(duty), reserve.exists());
         }
-        MeterSettings full = atOnce(dosed, duty, start, 1);
-        return full.keepsStandard() ? full : atOnce(dosed, duty, start, duty.standard().stressedCapacity());
+        MeterSettings full = atOnce(regeneration, duty, start, 1);
+        return full.keepsStandard() ? full : atOnce(regeneration, duty, start, duty.standard().stressedCapacity());
     }
 
-    private static MeterSettings atOnce(DosedSoftener dosed, DesignConditions duty, MeterStart start, double capacityShare) {
-        double capacity = duty.controller().capacityDownGrams(capacityShare * dosed.capacityGrams());
+    private static MeterSettings atOnce(Regeneration regeneration, DesignConditions duty, MeterStart start, double capacityShare) {
+        double capacity = duty.controller().capacityDownGrams(capacityShare * regeneration.capacityGrams());
         double meterLitres = meterLitres(capacity, duty);
         return new MeterSettings(start, duty.settingMgPerL(), capacity, meterLitres, 0, overrideDays(duty),
-                duty.isServed(start.policy(meterLitres, 0, overrideDays(duty)), dosed.regeneration()));
+                duty.isServed(start.policy(meterLitres, 0, overrideDays(duty)), regeneration));
     }
 
     private static double meterLitres(double capacityGrams, DesignConditions duty) {

@@ -76,7 +76,7 @@ final class AlternativePlans {
 
     private static Possible possible(DoseChoice.Option option) {
         return new Possible(new SoftenerSettings(option.dosed().softener(), option.dosed().saltDoseGramsPerLitre(), Map.of(),
-                option.settings().policy(), MeterSettings.REGENERATION_HOUR), option.dosed().regeneration(), option.year());
+                option.settings().policy(), MeterSettings.REGENERATION_HOUR), option.regeneration(), option.year());
     }
 
     /** The new softener, its resin new; or tanks like the existing one. */
