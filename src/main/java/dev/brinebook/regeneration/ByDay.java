@@ -92,24 +92,46 @@ final class ByDay {
         return share;
     }
 
-    /** Whether an override ends more than a few of the waits of a meter; the use up to it is taken as gamma distributed. */
+    /**
+     * Whether an override ends more than a few of the waits of a meter, the mean over the weekdays on which they may start; the use up
+     * to it is taken as gamma distributed.
+     */
     static boolean overrideActs(Policy policy, SteadyUse use, double useFactor) {
         int days = policy.overrideDays();
         if (days == Policy.NO_OVERRIDE) {
             return false;
         }
-        double share = use.occupiedShare();
-        double mean = use.meanAtHome() * useFactor * use.leastMonthFactor();
-        if (mean == 0) {
+        double factor = useFactor * use.leastMonthFactor();
+        if (factor * use.meanAtHome() == 0) {
             return true;
         }
-        double spells = use.leave() > 0 ? Math.max(1, (2 - use.leave() - use.comeBack()) / (use.leave() + use.comeBack())) : 1;
-        double variance = days * share * mean * mean * (use.cv() * use.cv() + (1 - share) * spells);
-        double litres = days * share * mean;
-        if (variance == 0) {
-            return litres < policy.meterVolumeLitres();
+        double chances = 0;
+        int starts = 0;
+        for (int weekday = 0; weekday < WEEKDAYS; weekday++) {
+            if (use.means()[weekday] > 0) {
+                chances += chanceOfOverride(policy, use, factor, weekday);
+                starts++;
+            }
         }
-        return Gamma.regularizedGammaP(litres * litres / variance, policy.meterVolumeLitres() * litres / variance)
-                > RARE_OVERRIDE;
+        return chances / starts > RARE_OVERRIDE;
+    }
+
+    /** Chance that the days after one of use do not come to what the meter counts. */
+    private static double chanceOfOverride(Policy policy, SteadyUse use, double factor, int weekday) {
+        double share = use.occupiedShare();
+        double sum = 0;
+        double squares = 0;
+        for (int day = 1; day <= policy.overrideDays(); day++) {
+            double mean = factor * use.means()[(weekday + day) % WEEKDAYS];
+            sum += mean;
+            squares += mean * mean;
+        }
+        double spells = use.leave() > 0 ? Math.max(1, (2 - use.leave() - use.comeBack()) / (use.leave() + use.comeBack())) : 1;
+        double variance = share * squares * (use.cv() * use.cv() + (1 - share) * spells);
+        double litres = share * sum;
+        if (variance == 0) {
+            return litres < policy.meterVolumeLitres() ? 1 : 0;
+        }
+        return Gamma.regularizedGammaP(litres * litres / variance, policy.meterVolumeLitres() * litres / variance);
     }
 }

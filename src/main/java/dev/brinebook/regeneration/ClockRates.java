@@ -31,7 +31,7 @@ final class ClockRates {
     private final double homeShare;
     private int points;
     /** By day of the cycle and class: the use before it. */
-    private final List<double[][]> before = new ArrayList<>();
+    private final List<Before[]> before = new ArrayList<>();
     private final Sums hardDays = new Sums(false);
     private final Sums hardLitres = new Sums(true);
 
@@ -67,8 +67,17 @@ final class ClockRates {
                 + between.d() * logs[first + 3]);
     }
 
+    /**
+     * Chances of each use before a day of the cycle, on the lattice.
+     *
+     * @param first lattice point before which there is none
+     * @param end lattice point from which on there is none
+     */
+    private record Before(int first, int end, double[] chances) {
+    }
+
     /** The use before a day of the cycle, by class. */
-    private double[][] before(int day) {
+    private Before[] before(int day) {
         while (before.size() < day) {
             before.add(drawnBefore(before.size() + 1));
         }
@@ -130,9 +139,9 @@ final class ClockRates {
             double hard = 0;
             for (int of = 0; of < days.length; of++) {
                 if (days[of].mean() > 0) {
-                    double[] drawn = before(day)[of];
-                    for (int k = 0; k <= point; k++) {
-                        hard -= drawn[k] * (litres ? days[of].litresBelow(point - k) : days[of].below(point - k));
+                    Before drawn = before(day)[of];
+                    for (int k = drawn.first; k < Math.min(drawn.end, point + 1); k++) {
+                        hard -= drawn.chances[k] * (litres ? days[of].litresBelow(point - k) : days[of].below(point - k));
                     }
                 }
             }
@@ -148,8 +157,11 @@ final class ClockRates {
      * In the long run the share at home is the same on every day of the cycle, so a start after a vacant day is as likely as
      * any other to be preceded by a day at home.
      */
-    private double[][] drawnBefore(int day) {
+    private Before[] drawnBefore(int day) {
         double[][] drawn = new double[days.length][points];
+        int[] from = new int[days.length];
+        Arrays.fill(from, points);
+        int[] end = new int[days.length];
         double fromHere = homeShare * table.homeAfter(true) + (1 - homeShare) * table.homeAfter(false);
         double vacantSoFar = 1 - fromHere;
         for (int first = 1; first <= day; first++) {
@@ -158,12 +170,16 @@ final class ClockRates {
             vacantSoFar *= first == 1 ? 1 : 1 - table.homeAfter(false);
             for (int weekday = 0; weekday < table.weekdays() && share > 0; weekday++) {
                 LatticeRow row = table.row((weekday + first - 1) % table.weekdays(), day - first + 1);
-                double[] to = drawn[table.classOf(weekday, day)];
+                int of = table.classOf(weekday, day);
+                from[of] = Math.min(from[of], row.first());
+                end[of] = Math.max(end[of], Math.min(points, row.end()));
                 for (int k = row.first(); k < Math.min(points, row.end()); k++) {
-                    to[k] += share / table.weekdays() * row.values()[k - row.first()];
+                    drawn[of][k] += share / table.weekdays() * row.values()[k - row.first()];
                 }
             }
         }
-        return drawn;
+        Before[] before = new Before[days.length];
+        Arrays.setAll(before, of -> new Before(from[of], end[of], drawn[of]));
+        return before;
     }
 }

@@ -5,9 +5,9 @@ package dev.brinebook.regeneration;
  * A delayed meter that waits so long that the count is reached at any point of a day's use: the use beyond it is the overshoot of
  * a renewal process.
  *
- * <pre>regenerations = use / (T + Σ E X² / (2 Σ m)),   hard days = regenerations Σ M(B - T) / Σ m</pre>
+ * <pre>regenerations = use / (T + Σ E X² / (2 Σ m)),   hard days = regenerations (Σ M(B - T) + n max(0, T - B)) / Σ m</pre>
  *
- * <p>T count at which it calls; B what the bed softens; X use of a weekday, m its mean, M its mean above a bound.
+ * <p>T count at which it calls; B what the bed softens; X use of a weekday, m its mean, M its mean above a bound; n weekdays of use.
  * Source: [FELLER] the overshoot in the limit.
  */
 final class LongWait {
@@ -37,8 +37,10 @@ final class LongWait {
         double hard = 0;
         double litres = 0;
         double spare = Math.max(0, rule.bedLitres() - rule.callLitres());
+        int weekdaysOfUse = 0;
         for (double mean : use.means()) {
             sum += mean;
+            weekdaysOfUse += mean > 0 ? 1 : 0;
             overshoot += GammaDay.halfSquareExcess(mean, use.cv(), 0);
             if (spare < Double.POSITIVE_INFINITY) {
                 hard += GammaDay.excessLitres(mean, use.cv(), spare);
@@ -48,7 +50,7 @@ final class LongWait {
         double perDay = use.occupiedShare() * sum / WEEKDAYS;
         double regenerations = perDay / (rule.callLitres() + overshoot / sum);
         double late = Math.max(0, rule.callLitres() - rule.bedLitres());
-        double days = regenerations * hard / sum + (late > 0 ? regenerations * late * WEEKDAYS / sum : 0);
+        double days = regenerations * (hard + weekdaysOfUse * late) / sum;
         return new Cycles.Rates(regenerations, days, factor * regenerations * (litres / sum + late), 0, 1);
     }
 }
