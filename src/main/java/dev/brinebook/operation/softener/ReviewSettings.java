@@ -110,8 +110,8 @@ public final class ReviewSettings {
             sentences.add(toChange(first, (int) review.findings().stream().map(Finding::setting).distinct().count(), found, duty, units));
             sentences.add(units.saying(first.code()));
         } else {
-            sentences.add(questions.isEmpty() ? Message.of("reviewSettings.allSettingsRightWater")
-                    : Message.of("reviewSettings.allKnownSettingsRight"));
+            sentences.add(questions.isEmpty() ? Message.of("reviewSettings.noSettingWorthChanging")
+                    : Message.of("reviewSettings.noKnownSettingWorthChanging"));
         }
         if (!questions.isEmpty()) {
             sentences.add(Message.of("reviewSettings.oneMoreSettingMatters", questions.size(),

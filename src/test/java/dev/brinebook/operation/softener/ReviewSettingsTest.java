@@ -126,7 +126,7 @@ class ReviewSettingsTest {
                    "saltDose": {"value": 8, "unit": "lb/ft3"}, "control": {"kind": "meteredDelayed",
                    "hardnessSetting": {"value": 20, "unit": "gpg"}, "capacitySetting": {"value": 24000, "unit": "gr"},
                    "dayOverride": 14}}}""").statusCode(200).body("findings", hasSize(0))
-                .body("summary", equalTo("All the known settings are right. One more setting matters but is not known: reserve."));
+                .body("summary", equalTo("No known setting is worth changing. One more setting matters but is not known: reserve."));
     }
 
     @Test
