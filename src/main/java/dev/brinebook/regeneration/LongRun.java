@@ -19,8 +19,9 @@ import java.util.stream.IntStream;
  *
  * <pre>E = Σ w(i) v(j) E(q(i) use, scatter CV(j)),   CV(j) = CV exp(c y(j))</pre>
  *
- * <p>q, w the {@link Levels} and their weights; c spread of {@link UseChange}; y, v three Gauss-Hermite nodes. For a clock the scatter is that of sums of
- * days that follow each other, {@link UseChange#scatterOfSums}, and the spread {@link UseChange#levelSpreadOfSums}.
+ * <p>q, w the {@link Levels} and their weights; c spread of {@link UseChange}; y, v three Gauss-Hermite
+ * nodes. For a clock the scatter is that of sums of days that follow each other, {@link UseChange#scatterOfSums}, and the spread
+ * {@link UseChange#levelSpreadOfSums}.
  * Validity: as {@link SteadyRun}.
  * Source: [DAIAD] how homes change; [ABRAMOWITZ-STEGUN] 25.4.46 the nodes.
  * Deviation: where the level wanders, months are treated as four seasons ({@link UseModel#withSeasonsOfMonths}); days that scatter
@@ -122,7 +123,8 @@ public final class LongRun {
 
     /** Litres over which the chance of a day of more use falls by the factor e, far out: the scale of its gamma distribution. */
     double fallOffLitres() {
-        return HomeStates.mean(seenByMeters.ofUsualScatter(), state -> state.days().fallOffLitres()) * (1 + 2 * model.change().levelSpread());
+        return HomeStates.mean(seenByMeters.ofUsualScatter(), state -> state.days().fallOffLitres())
+                * (1 + 2 * model.change().levelSpread());
     }
 
     /** A reserve, searched for when it is first asked. */
@@ -193,8 +195,8 @@ public final class LongRun {
     /** Expected totals of a year of a meter whose reserve, given for the mean level of use, follows the level. */
     public YearlyTotals yearOfReserveThatFollowsUse(MeteredDelayed meter, double hardnessMilligramsPerLitre,
             Regeneration regeneration) {
-        return HomeStates.meanYear(seenByMeters.all(), state -> state.days().year(following(meter, state.level()), hardnessMilligramsPerLitre, regeneration,
-                yearsOfEach()));
+        return HomeStates.meanYear(seenByMeters.all(), state -> state.days().year(following(meter, state.level()),
+                hardnessMilligramsPerLitre, regeneration, yearsOfEach()));
     }
 
     /** Hard days of such a year with all use multiplied. */
