@@ -10,7 +10,8 @@ import dev.brinebook.household.UseChange;
  *
  * <p>q use over the mean use; s spread of the logarithm; z, w nodes and weights.
  * Source: [ABRAMOWITZ-STEGUN] 25.4.46 and table 25.10, nodes of Gauss and Hermite; 25.4.2 the trapezoidal rule.
- * Deviation: none.
+ * Deviation: of clocks, hard days within 2.5 % of the mean over all levels, or within 0.006 days a year; within 1 % where the use of an
+ * interval scatters by a fifth of the spread or more. Levels beyond 3.75 standard deviations are left out.
  */
 final class Levels {
 

@@ -47,6 +47,26 @@ class SimulatedYearsTest {
         assertEquals(regenerations, year.regenerations(), 1e-4 * regenerations);
     }
 
+    /** A bed that was never exhausted stands for another that is not; one that is exhausted has years of its own. */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            before, hardness
+            100,    300
+            300,    100
+            100,    600
+            600,    300
+            900,    601
+            """)
+    void whatWasAskedBeforeDoesNotMatter(double before, double hardness) {
+        UseModel model = new UseModel(WeekdayMeans.ofWeek(300, 1.09), DayVariation.ofCv(0.42));
+        Regeneration bed = new Regeneration(0.3 * 1_100, 1_800, 150, 60);
+        for (Policy policy : List.of(new TwinAlternating(900, 3), new MeteredImmediate(900, 3))) {
+            LongRun home = LongRun.of(model);
+            home.year(policy, before, bed);
+            assertEquals(LongRun.of(model).year(policy, hardness, bed), home.year(policy, hardness, bed), policy.toString());
+        }
+    }
+
     @Test
     void readsEveryRow() {
         assertEquals(5, Rows.in(ROWS));
