@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import dev.brinebook.Main;
@@ -29,7 +30,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RowReaderTest {
 
     private static final int REQUESTS = 200;
-    private static final ObjectMapper JSON = new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+    private static final ObjectMapper JSON = new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .configure(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES, false);
 
     static Stream<Operation<?, ?>> flat() {
         return Main.OPERATIONS.stream().filter(operation -> CsvColumns.missing(operation.requestType()).isEmpty());

@@ -205,6 +205,6 @@ class BacktestSettingsTest {
                 .body("verdict", equalTo("asPredicted")).body("missingDays", equalTo(2)).body("exceptionalDays", hasSize(1));
         TestServer.post(PATH, TestServer.example("backtestSettings.apartment")).statusCode(200)
                 .body("verdict", equalTo("asPredicted")).body("onTheseDays.hardDays", greaterThan(6.0))
-                .body("usualHardDays.to", equalTo(7)).body("cautions.code", hasItem("runsHard"));
+                .body("usualHardDays.to", equalTo(9)).body("cautions.code", hasItem("runsHard"));
     }
 }
