@@ -47,7 +47,7 @@ public final class UncertainCases {
         this.comparison = comparison;
         this.inputs = List.copyOf(inputs);
         of = inputs.stream().map(UncertainInput::input).toArray(Input[]::new);
-        draws = Draws.of(inputs.stream().map(UncertainInput::factor).toList(), seed);
+        draws = new Draws(inputs.stream().map(UncertainInput::factor).toList(), seed);
         baseline = new UseByLoad(comparison, comparison.baseline());
         priceLevels = IntStream.rangeClosed(0, comparison.horizonYears())
                 .mapToDouble(Outlay.priceLevels(comparison.bills().prices().growthSharePerYear())::applyAsDouble).toArray();

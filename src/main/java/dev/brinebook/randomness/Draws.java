@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.randomness;
 
-import dev.brinebook.guard.WorkingMemory;
 import java.util.Arrays;
 import java.util.List;
 
@@ -15,11 +14,6 @@ public final class Draws {
 
     static final int PER_CUBE = 250;
     static final int MOST = 10_000;
-    /** Of some six inputs, with their ranks. */
-    private static final int USUAL_BYTES = 1_200_000;
-
-    private record Asked(List<? extends Uncertain> inputs, long seed) {
-    }
 
     private final List<? extends Uncertain> inputs;
     private final long seed;
@@ -35,11 +29,6 @@ public final class Draws {
     public Draws(List<? extends Uncertain> inputs, long seed) {
         this.inputs = List.copyOf(inputs);
         this.seed = seed;
-    }
-
-    /** The same draws, as an earlier calculation left them: most do not choose a seed, and take the usual inputs. */
-    public static Draws of(List<? extends Uncertain> inputs, long seed) {
-        return WorkingMemory.kept(new Asked(List.copyOf(inputs), seed), Draws.class, USUAL_BYTES, () -> new Draws(inputs, seed));
     }
 
     /** A value of each input in each draw of a hypercube. */
