@@ -71,8 +71,8 @@ public final class Assess {
             List.of("well-family", "apartment", "holiday-cabin"))
             .answeringIn(AssessmentSheets.forms());
 
-    /** What an assessment takes beside the tables that are kept anyway, and some of those. */
-    private static final int USUAL_BYTES = 800_000;
+    /** What an assessment takes with all that it was read from. */
+    private static final int USUAL_BYTES = 1_700_000;
 
     private Assess() {
     }
