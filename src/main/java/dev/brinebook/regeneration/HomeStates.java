@@ -19,9 +19,8 @@ import java.util.function.ToDoubleFunction;
  */
 record HomeStates(List<HomeState> all, List<HomeState> ofUsualScatter) {
 
-    /** Nodes and weights of third order, of the scatter: the middle, and to both sides of it. */
-    private static final double OUTER_NODE = Math.sqrt(3);
-    private static final double OUTER_WEIGHT = 1 / 6.0;
+    /** Nodes and weights of the scatter. */
+    private static final Levels SCATTERS = Levels.FEW;
 
     private static HomeStates of(List<HomeState> all) {
         return new HomeStates(all, alone(all, HomeState::isUsualScatter));
@@ -35,24 +34,27 @@ record HomeStates(List<HomeState> all, List<HomeState> ofUsualScatter) {
     /** The states of a home as clocks or as meters see it. */
     static HomeStates of(UseModel model, boolean byClock) {
         UseChange change = model.change();
-        Levels levels = model.cv() > MeterRates.LARGEST_CV ? Levels.FEW : Levels.of(byClock);
+        boolean wanders = change.levelSpread() > 0;
+        Levels levels = wanders && model.cv() > MeterRates.LARGEST_CV ? Levels.FEW : Levels.of(change, byClock);
         double[] factors = levels.factors(Levels.spread(change, byClock));
         boolean one = change.scatterSpread() == 0 || !SteadyRun.isQuick(model);
-        UseModel seen = change.levelSpread() == 0 ? model : model.withSeasonsOfMonths();
+        boolean ofSums = byClock && change.dayCorrelation() != 0;
+        UseModel seen = wanders ? model.withSeasonsOfMonths() : model;
         List<HomeState> states = new ArrayList<>();
-        for (int side = one ? 0 : -1; side <= (one ? 0 : 1); side++) {
-            double scatter = Math.max(change.levelSpread() == 0 ? 0 : LatticeDay.LEAST_CV,
-                    model.cv() * StrictMath.exp(side * OUTER_NODE * change.scatterSpread()));
-            double weight = one ? 1 : side == 0 ? 1 - 2 * OUTER_WEIGHT : OUTER_WEIGHT;
-            boolean ofSums = byClock && change.dayCorrelation() != 0;
-            UseModel scattered = scattering(seen, ofSums ? scatter * change.scatterOfSums() : scatter);
-            SteadyRun days = one && !ofSums ? SteadyRun.of(scattered) : SteadyRun.coarse(scattered);
-            double below = weight;
-            for (int i = 0; i < factors.length; i++) {
-                double share = factors.length == 1 ? weight : weight * levels.weight(i);
-                below = i == factors.length - 1 ? 0 : below - share;
-                states.add(new HomeState(share, below, side == 0, factors.length == 1 || levels.isUsual(i),
-                        factors.length > 1 && levels.isOuter(i), factors[i], days.times(factors[i])));
+        for (int i = SCATTERS.count() - 1; i >= 0; i--) {
+            if (!one || SCATTERS.isUsual(i)) {
+                double scatter = Math.max(wanders ? LatticeDay.LEAST_CV : 0,
+                        model.cv() * StrictMath.exp(SCATTERS.node(i) * change.scatterSpread()));
+                UseModel scattered = scattering(seen, ofSums ? scatter * change.scatterOfSums() : scatter);
+                SteadyRun days = one && !ofSums ? SteadyRun.of(scattered) : SteadyRun.coarse(scattered);
+                double weight = one ? 1 : SCATTERS.weight(i);
+                double below = weight;
+                for (int level = 0; level < factors.length; level++) {
+                    double share = weight * levels.weight(level);
+                    below = level == factors.length - 1 ? 0 : below - share;
+                    states.add(new HomeState(share, below, SCATTERS.isUsual(i), levels.isUsual(level), levels.isOuter(level),
+                            factors[level], days.times(factors[level])));
+                }
             }
         }
         return of(states);

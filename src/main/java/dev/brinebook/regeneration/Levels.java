@@ -30,7 +30,8 @@ final class Levels {
     static final Levels OF_CLOCKS = evenly(15, 0.25);
     /** Levels beyond, a year in sixteen, are the outer ones. */
     private static final double OUTER_NODE = 1.8;
-    private static final double[] ONE = {1};
+    /** Of a home that stays as it is. */
+    private static final Levels ONE = new Levels(new double[] {0}, new double[] {1});
 
     private final double[] nodes;
     private final double[] weights;
@@ -56,9 +57,9 @@ final class Levels {
         return new Levels(nodes, weights);
     }
 
-    /** The levels at which a policy is looked at, in a home whose days scatter. */
-    static Levels of(boolean byClock) {
-        return byClock ? OF_CLOCKS : OF_METERS;
+    /** The levels at which a clock or a meter is looked at. */
+    static Levels of(UseChange change, boolean byClock) {
+        return change.levelSpread() == 0 ? ONE : byClock ? OF_CLOCKS : OF_METERS;
     }
 
     /** How far the level that a clock or a meter sees wanders. */
@@ -70,6 +71,7 @@ final class Levels {
         return nodes.length;
     }
 
+    /** Standard deviations above the middle. */
     double node(int level) {
         return nodes[level];
     }
@@ -89,11 +91,8 @@ final class Levels {
         return Math.abs(nodes[level]) > OUTER_NODE;
     }
 
-    /** Use at each level over the mean use; one where it does not wander. */
+    /** Use at each level over the mean use. */
     double[] factors(double spread) {
-        if (spread == 0) {
-            return ONE;
-        }
         double[] factors = new double[nodes.length];
         double mean = 0;
         for (int i = 0; i < nodes.length; i++) {

@@ -15,8 +15,7 @@ import dev.brinebook.household.UseModel;
  *
  * <p>Validity: hard days that come singly at a given level, as those of a meter do. Those of a clock come several to a cycle, and
  * their counts spread wider.
- * Source: [DAIAD] counts of half a year spread somewhat
- * wider than Poisson's.
+ * Source: [DAIAD] counts of half a year spread somewhat wider than Poisson's.
  *
  * @param from the smallest count that is not among the lowest twentieth
  * @param to the smallest count that nineteen in twenty do not exceed
@@ -30,6 +29,7 @@ public record UsualHardDays(int from, int to) {
 
     private static final double LOWEST = 0.05;
     private static final double HIGHEST = 0.95;
+
     /**
      * The range of a household's days.
      *
@@ -38,7 +38,7 @@ public record UsualHardDays(int from, int to) {
     public static UsualHardDays of(UseModel model, Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration,
             int days) {
         LongRun atItsLevel = LongRun.of(model.with(model.change().withoutLevel()));
-        Levels levels = Levels.of(policy.byClock());
+        Levels levels = Levels.of(model.change(), policy.byClock());
         double[] factors = levels.factors(Levels.spread(model.change(), policy.byClock()));
         double[] means = new double[factors.length];
         for (int level = 0; level < factors.length; level++) {
@@ -49,7 +49,7 @@ public record UsualHardDays(int from, int to) {
         return ofCounts(levels, means, days);
     }
 
-    /** The range of a mixture of Poisson counts, by the mean of each level, or of one. */
+    /** The range of a mixture of Poisson counts, by the mean of each level. */
     static UsualHardDays ofCounts(Levels levels, double[] means, int most) {
         double[] chances = new double[most + 1];
         for (int level = 0; level < means.length; level++) {
@@ -57,7 +57,7 @@ public record UsualHardDays(int from, int to) {
             double logarithm = -mean;
             for (int count = 0; count <= most; count++) {
                 logarithm += count == 0 ? 0 : StrictMath.log(mean / count);
-                chances[count] += (means.length == 1 ? 1 : levels.weight(level)) * StrictMath.exp(logarithm);
+                chances[count] += levels.weight(level) * StrictMath.exp(logarithm);
             }
         }
         return new UsualHardDays(quantile(chances, LOWEST), quantile(chances, HIGHEST));

@@ -19,17 +19,16 @@ class WeekdaysWithoutUseTest {
     @ParameterizedTest
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
             scatter, countLitres, bedShare, hardDays, tolerance
-            0.45,    13_200,      0.001,    104.2,    0.2
-            0.45,    13_200,      0.25,     78.3,     0.5
-            0.45,    13_200,      0.75,     26.3,     0.5
-            0.2,     13_200,      0.5,      52.3,     0.5
+            0.45,    13200,       0.001,    104.2,    0.2
+            0.45,    13200,       0.25,     78.3,     0.5
+            0.45,    13200,       0.75,     26.3,     0.5
+            0.2,     13200,       0.5,      52.3,     0.5
             0.45,    900,         0.5,      55,       3
             """)
-    void onlyDaysOfUseAreHard(double scatter, String countLitres, double bedShare, double hardDays, double tolerance) {
-        double count = Double.parseDouble(countLitres.replace("_", ""));
+    void onlyDaysOfUseAreHard(double scatter, double countLitres, double bedShare, double hardDays, double tolerance) {
         LongRun home = LongRun.of(new UseModel(new WeekdayMeans(70, 0, 0, 0, 0, 0, 50), DayVariation.ofCv(scatter)));
-        Regeneration bed = new Regeneration(bedShare * count * HARDNESS / 1000, 1_000, 100, 60);
-        MeteredDelayed meter = new MeteredDelayed(count, 0, Policy.NO_OVERRIDE);
+        Regeneration bed = new Regeneration(bedShare * countLitres * HARDNESS / 1000, 1_000, 100, 60);
+        MeteredDelayed meter = new MeteredDelayed(countLitres, 0, Policy.NO_OVERRIDE);
         assertEquals(hardDays, home.hardDaysPerYear(meter, HARDNESS, bed), tolerance);
         assertEquals(hardDays, home.year(meter, HARDNESS, bed).hardDays(), tolerance);
     }

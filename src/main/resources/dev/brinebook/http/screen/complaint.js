@@ -74,7 +74,7 @@ function entry(test, ctx) {
     ${there.length === names.length ? nothing : html`<p><button type="submit" class="primary">${ctx.text('visit.takeResult')}</button></p>`}</form>`;
 }
 
-/** The next test in large type, with what it would tell; any other test on the list can be done instead. */
+/** Shows the next test in large type, with what each result would mean: the one chosen, or else the first. The list below offers the others. */
 function next(answer, ctx) {
   const { nextTests: tests } = answer;
   if (!tests.length) { return html`<section aria-labelledby="result-tests"><h2 id="result-tests" tabindex="-1">${ctx.text('visit.nextTest')}</h2><p>${ctx.text('visit.noMoreTests')}</p></section>`; }
