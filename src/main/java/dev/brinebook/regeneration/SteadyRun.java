@@ -4,11 +4,8 @@ package dev.brinebook.regeneration;
 import dev.brinebook.guard.CancellationToken;
 import dev.brinebook.guard.Guard;
 import dev.brinebook.household.Days;
-import dev.brinebook.household.Occupancy;
-import dev.brinebook.household.SampledYears;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.regeneration.RenewalTable.Detail;
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -29,8 +26,6 @@ final class SteadyRun {
     private static final int STEPS_OF_WIDE_DAYS = 20;
     private static final double WIDE_CV = 0.6;
     private static final double MOST_DAYS_ON_LATTICE = 80;
-    private static final long SIMULATION_SEED = 20_260_101;
-    private static final LocalDate SIMULATION_START = LocalDate.of(2001, 1, 1);
     private static final int WEEKDAYS = 7;
 
     private final UseModel model;
@@ -41,18 +36,8 @@ final class SteadyRun {
     private final SteadyRun scaled;
     private Lattices lattices;
     private final Map<Integer, MeterRates> meterRates = new HashMap<>();
-    private final Map<Integer, SampledYears> drawn = new HashMap<>();
-    private final Map<Simulated, SimulatedYears> simulated = new HashMap<>();
-    /** Those in which the bed is never exhausted, whatever the hardness. */
-    private final Map<Controlled, SimulatedYears> soft = new HashMap<>();
-
-    /** Cache key of simulated years. */
-    private record Simulated(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, int years) {
-    }
-
-    /** What decides simulated years in which the bed is never exhausted. */
-    private record Controlled(Policy policy, double minutes, int years) {
-    }
+    /** Of the household itself; null where it is a multiple. */
+    private final DrawnYears drawn;
 
     private SteadyRun(UseModel model, int steps, double useFactor, SteadyRun scaled) {
         this.model = model;
@@ -60,6 +45,7 @@ final class SteadyRun {
         this.useFactor = Guard.notNegative(useFactor, "useFactor");
         this.scaled = scaled;
         use = scaled == null ? new SteadyUse(model) : scaled.use;
+        drawn = scaled == null ? new DrawnYears(model) : null;
     }
 
     /** The long run of a household. */
@@ -307,20 +293,7 @@ final class SteadyRun {
             return scaled.years(policy.byClock() ? policy : policy.scaledTo(1 / useFactor).withMeter(
                     Policy.nearestMeterLitres(policy.meterVolumeLitres() / useFactor)), hardness * useFactor, regeneration, drawing);
         }
-        int years = policy.startsAtOnce() ? drawing.yearsByDay() : drawing.years();
-        SampledYears days = drawn.computeIfAbsent(years, count -> new SampledYears(new UseModel(model.means(), model.variation(),
-                model.monthFactors(), use.leave() > 0 ? new Occupancy.Chain(use.leave(), use.comeBack()) : Occupancy.ALWAYS),
-                SIMULATION_START, count, SIMULATION_SEED));
-        Controlled controlled = new Controlled(policy, regeneration.minutes(), years);
-        SimulatedYears known = soft.get(controlled);
-        if (known == null || !known.areSoft(hardness, regeneration)) {
-            known = simulated.computeIfAbsent(new Simulated(policy, hardness, regeneration, years), asked ->
-                    SimulatedYears.of(days, hardness, regeneration, policy));
-            if (known.areSoft(hardness, regeneration)) {
-                soft.put(controlled, known);
-            }
-        }
-        return known;
+        return drawn.of(policy, hardness, regeneration, policy.startsAtOnce() ? drawing.yearsByDay() : drawing.years());
     }
 
     /**
