@@ -4,6 +4,7 @@ package dev.brinebook.api;
 import dev.brinebook.model.Model;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * A further form in which an operation answers, beside JSON, to callers whose {@code Accept} asks for it.
@@ -12,13 +13,14 @@ import java.util.List;
  * @param description what the form contains and omits
  * @param extension how the names of its files end, such as {@code csv}
  * @param example name of the operation's example that the contract shows it by
- * @param contentPolicy what a browser that shows it may load, as a Content-Security-Policy; null where none shows it
+ * @param contentPolicy what a browser that shows it may load, as a Content-Security-Policy, asked for when it is shown; null where
+ *         none shows it
  * @param choices what a caller may choose about it; equal for all forms of an operation
  * @param write the answer to a request without violations, by a model
  * @param <Q> request
  */
 public record AnswerForm<Q extends Record>(String mediaType, String description, String extension, String example,
-        String contentPolicy, List<FormChoice<?>> choices, Writer<Q, byte[]> write) {
+        Supplier<String> contentPolicy, List<FormChoice<?>> choices, Writer<Q, byte[]> write) {
 
     public AnswerForm {
         choices = List.copyOf(choices);

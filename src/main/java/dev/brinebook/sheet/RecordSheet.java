@@ -103,7 +103,7 @@ public record RecordSheet(Map<String, Message> say, Message title, Message descr
     public static <Q extends Record> List<AnswerForm<Q>> forms(String example, Function<Q, RecordSheet> sheet, Predicate<Q> metric) {
         AnswerForm.Writer<Q, String> page = (request, model, as) -> xhtml(sheet.apply(request), metric.test(request), as);
         return List.of(new AnswerForm<>("text/html", "A sheet to print, in the language of Accept-Language. Its numbers are those of the "
-                + "JSON answer, rounded for its reader.", "html", example, Sheet.POLICY, CHOICES,
+                + "JSON answer, rounded for its reader.", "html", example, Sheet::policy, CHOICES,
                 (request, model, as) -> page.write(request, model, as).getBytes(StandardCharsets.UTF_8)),
                 new AnswerForm<>("application/pdf", "The sheet of text/html as a tagged document with an embedded font.", "pdf", example,
                         null, CHOICES, (request, model, as) -> Typesetter.pdf(page.write(request, model, as))));

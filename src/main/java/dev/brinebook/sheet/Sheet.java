@@ -31,19 +31,28 @@ import java.util.stream.Stream;
  */
 public final class Sheet {
 
-    /** For a browser: the styles of a sheet, known by their hashes, and nothing else. */
-    public static final String POLICY = policy();
-
     private static final String SCREEN = read("screen.css");
     private static final String PRINT = read("print.css");
     /** By name and language, as each is read once. */
     private static final Map<String, Template> TEMPLATES = new ConcurrentHashMap<>();
+
+    /** Made for the first sheet that is shown, which a start does not wait for. */
+    private static final class Policy {
+
+        private static final String STYLES_ALONE = policyOf(Stream.concat(Stream.of(SCREEN, PRINT),
+                Arrays.stream(PageSize.values()).map(PageSize::style)));
+    }
 
     /** Values for the page, other than its content. */
     private record Frame(String language, String screen, String print, String paper, Object content) {
     }
 
     private Sheet() {
+    }
+
+    /** For a browser: the styles of a sheet, known by their hashes, and nothing else. */
+    public static String policy() {
+        return Policy.STYLES_ALONE;
     }
 
     /**
@@ -83,11 +92,10 @@ public final class Sheet {
         return value.toString();
     }
 
-    private static String policy() {
-        String styles = Stream.concat(Stream.of(read("screen.css"), read("print.css")),
-                Arrays.stream(PageSize.values()).map(PageSize::style))
-                .map(style -> "'sha256-" + Base64.getEncoder().encodeToString(digest(style)) + "'").collect(Collectors.joining(" "));
-        return "default-src 'none'; style-src " + styles + "; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    private static String policyOf(Stream<String> styles) {
+        String hashes = styles.map(style -> "'sha256-" + Base64.getEncoder().encodeToString(digest(style)) + "'")
+                .collect(Collectors.joining(" "));
+        return "default-src 'none'; style-src " + hashes + "; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
     }
 
     private static byte[] digest(String style) {

@@ -7,15 +7,11 @@ import dev.brinebook.http.Settings;
 import dev.brinebook.http.server.BrinebookServer;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.HttpURLConnection;
 import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * Asks the service every committed example over HTTP, some rounds of it, and ends. The image is built with a JVM that watches
@@ -28,14 +24,13 @@ public final class TrainingRun {
 
     private static final List<String> PAGES = List.of("/health/ready", "/openapi.json", "/docs", "/v1/sources");
 
-    private final HttpClient client = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
     private final String address;
 
     private TrainingRun(int port) {
         this.address = "http://127.0.0.1:" + port;
     }
 
-    public static void main(String[] arguments) throws IOException, InterruptedException {
+    public static void main(String[] arguments) throws IOException {
         Settings anyPorts = Settings.from(Map.of("PORT", "0", "METRICS_PORT", "0", "HOST", "127.0.0.1"));
         try (BrinebookServer server = Main.server(anyPorts).startWarm()) {
             TrainingRun run = new TrainingRun(server.port());
@@ -45,9 +40,9 @@ public final class TrainingRun {
         }
     }
 
-    private void askEverything() throws IOException, InterruptedException {
+    private void askEverything() throws IOException {
         for (String page : PAGES) {
-            expectSuccess(HttpRequest.newBuilder(URI.create(address + page)).build());
+            expectSuccess(connection(page));
         }
         for (Operation<?, ?> operation : Main.OPERATIONS) {
             for (String name : operation.examples()) {
@@ -59,16 +54,31 @@ public final class TrainingRun {
         }
     }
 
-    private void post(String path, String type, String example) throws IOException, InterruptedException {
-        expectSuccess(HttpRequest.newBuilder(URI.create(address + path)).header("Content-Type", type)
-                .POST(BodyPublishers.ofByteArray(read("/openapi/examples/" + example))).build());
+    private void post(String path, String type, String example) throws IOException {
+        HttpURLConnection connection = connection(path);
+        connection.setRequestProperty("Content-Type", type);
+        connection.setDoOutput(true);
+        try (OutputStream body = connection.getOutputStream()) {
+            body.write(read("/openapi/examples/" + example));
+        }
+        expectSuccess(connection);
     }
 
-    private void expectSuccess(HttpRequest request) throws IOException, InterruptedException {
-        HttpResponse<Stream<String>> answer = client.send(request, BodyHandlers.ofLines());
-        long lines = answer.body().count();
-        if (answer.statusCode() != 200 || lines == 0) {
-            throw new IllegalStateException(request.uri() + " answered " + answer.statusCode());
+    /** Not java.net.http, whose classes the service would then load at each start. */
+    private HttpURLConnection connection(String path) throws IOException {
+        HttpURLConnection connection = (HttpURLConnection) URI.create(address + path).toURL().openConnection();
+        connection.setRequestProperty("Accept-Encoding", "gzip");
+        return connection;
+    }
+
+    private static void expectSuccess(HttpURLConnection connection) throws IOException {
+        if (connection.getResponseCode() != HttpURLConnection.HTTP_OK) {
+            throw new IllegalStateException(connection.getURL() + " answered " + connection.getResponseCode());
+        }
+        try (InputStream answer = connection.getInputStream()) {
+            if (answer.readAllBytes().length == 0) {
+                throw new IllegalStateException(connection.getURL() + " answered nothing");
+            }
         }
     }
 

@@ -187,9 +187,9 @@ public final class WebPages {
     }
 
     private static Handler page(String name) {
-        byte[] page = Resources.own("screen/" + name);
+        Supplier<byte[]> page = new Made(() -> Resources.own("screen/" + name));
         return context -> Cached.mark(context.contentType("text/html; charset=utf-8")
-                .header("Content-Security-Policy", POLICY).result(page));
+                .header("Content-Security-Policy", POLICY).result(page.get()));
     }
 
     private static Handler file(String mediaType, Supplier<byte[]> content) {

@@ -144,7 +144,7 @@ final class OperationHandler<Q extends Record, A extends Record> {
         byte[] answer = limiter.call(AccessPolicy.identityOf(context), HeapPlan.of(mediaType, bodyBytes),
                 () -> Deadline.calculate(calculation));
         Optional<AnswerForm<Q>> form = form(mediaType);
-        form.map(AnswerForm::contentPolicy).ifPresent(policy -> context.header("Content-Security-Policy", policy));
+        form.map(AnswerForm::contentPolicy).ifPresent(policy -> context.header("Content-Security-Policy", policy.get()));
         context.contentType(form.map(AnswerForm::contentType).orElse(mediaType));
         return answer;
     }

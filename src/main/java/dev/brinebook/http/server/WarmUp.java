@@ -8,45 +8,45 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.SocketAddress;
 import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.SecureRandom;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.server.ConnectionMetaData;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
  * Calls the service over its own port with an example of each operation, so that no caller waits for what the first call of each has to
  * load. The shortest requests, which take least, are sent before the service is ready; those for which there is no time, afterwards,
- * each while nothing else is calculated. The calls show a key that only this process knows and that ends with them: they need no other,
- * and are neither counted nor logged.
+ * each while nothing else is calculated. The calls are known by their connection, which nobody else can have at the same time: they need
+ * no key, and are neither counted nor logged.
  */
 final class WarmUp {
 
     /** A start takes little longer for it, however slow the machine. */
     static final Duration LONGEST = Duration.ofMillis(150);
 
-    static final String HEADER = "Warm-Up";
-
     private static final Logger LOG = LoggerFactory.getLogger(WarmUp.class);
     private static final String ATTRIBUTE = WarmUp.class.getName();
-    private static final SecureRandom RANDOM = new SecureRandom();
-    private static final int KEY_BYTES = 16;
     private static final int ANSWER_MILLISECONDS = 30_000;
     private static final int PAUSE_MILLISECONDS = 20;
     private static final String ANSWERED = "HTTP/1.1 200 ";
 
     private final Queue<Call> left = new ArrayDeque<>();
     private final InetAddress host;
-    private volatile byte[] key;
+    private volatile Connection connection;
+
+    /** Both ends of a connection, as the service sees them. */
+    private record Connection(SocketAddress here, SocketAddress caller) {
+    }
 
     private record Call(String path, byte[] body) {
     }
@@ -60,9 +60,6 @@ final class WarmUp {
         } catch (UnknownHostException e) {
             throw new UncheckedIOException(e);
         }
-        byte[] random = new byte[KEY_BYTES];
-        RANDOM.nextBytes(random);
-        key = HexFormat.of().formatHex(random).getBytes(StandardCharsets.US_ASCII);
     }
 
     private static Call example(Operation<?, ?> operation) {
@@ -71,13 +68,17 @@ final class WarmUp {
 
     /** Marks a request that is one of these calls; the others have to be admitted. */
     static boolean mark(Context context, WarmUp warmUp) {
-        String given = context.header(HEADER);
-        byte[] own = warmUp == null ? null : warmUp.key;
-        boolean isOwn = own != null && given != null && MessageDigest.isEqual(own, given.getBytes(StandardCharsets.UTF_8));
+        Connection own = warmUp == null ? null : warmUp.connection;
+        boolean isOwn = own != null && own.equals(connectionOf(context));
         if (isOwn) {
             context.attribute(ATTRIBUTE, true);
         }
         return isOwn;
+    }
+
+    private static Connection connectionOf(Context context) {
+        ConnectionMetaData connection = ServletContextRequest.getServletContextRequest(context.req()).getConnectionMetaData();
+        return new Connection(connection.getLocalSocketAddress(), connection.getRemoteSocketAddress());
     }
 
     /** Whether a request was marked. */
@@ -91,7 +92,6 @@ final class WarmUp {
         while (!left.isEmpty() && System.nanoTime() - began < longest.toNanos()) {
             ask(left.remove(), port);
         }
-        endIfDone();
     }
 
     /** Sends what is left from a thread of its own, each call while {@code idle}. */
@@ -107,21 +107,15 @@ final class WarmUp {
             } catch (InterruptedException stopped) {
                 Thread.currentThread().interrupt();
             }
-            endIfDone();
         }, "warm-up");
         thread.setDaemon(true);
         thread.start();
     }
 
-    private void endIfDone() {
-        if (left.isEmpty()) {
-            key = null;
-        }
-    }
-
     /** What goes wrong ends the warm-up, not the service: the first callers find it less warm. */
     private void ask(Call call, int port) {
         try (Socket socket = new Socket(host, port)) {
+            connection = new Connection(socket.getRemoteSocketAddress(), socket.getLocalSocketAddress());
             socket.setSoTimeout(ANSWER_MILLISECONDS);
             socket.getOutputStream().write(request(call));
             String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);
@@ -131,13 +125,14 @@ final class WarmUp {
         } catch (IOException e) {
             LOG.warn("warming up ended at {}: {}", call.path, e.getMessage());
             left.clear();
+        } finally {
+            connection = null;
         }
     }
 
-    private byte[] request(Call call) {
+    private static byte[] request(Call call) {
         byte[] head = ("POST " + call.path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nAccept-Encoding: gzip\r\n"
-                + "Content-Type: application/json\r\nContent-Length: " + call.body.length + "\r\n" + HEADER + ": "
-                + new String(key, StandardCharsets.US_ASCII) + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII);
+                + "Content-Type: application/json\r\nContent-Length: " + call.body.length + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII);
         byte[] whole = new byte[head.length + call.body.length];
         System.arraycopy(head, 0, whole, 0, head.length);
         System.arraycopy(call.body, 0, whole, head.length, call.body.length);

@@ -29,7 +29,7 @@ final class AssessmentSheets {
     static List<AnswerForm<AssessmentRequest>> forms() {
         return List.of(
                 new AnswerForm<>("text/html", "A sheet to print, in the language of Accept-Language. Its numbers are those of the JSON "
-                        + "answer, rounded for its reader.", "html", "apartment", Sheet.POLICY, CHOICES,
+                        + "answer, rounded for its reader.", "html", "apartment", Sheet::policy, CHOICES,
                         (request, model, as) -> xhtml(request, model, as).getBytes(StandardCharsets.UTF_8)),
                 new AnswerForm<>("application/pdf", "The sheet of text/html as a tagged document with an embedded font.", "pdf",
                         "apartment", null, CHOICES, (request, model, as) -> Typesetter.pdf(xhtml(request, model, as))));

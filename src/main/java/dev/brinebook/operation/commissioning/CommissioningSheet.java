@@ -51,7 +51,7 @@ record CommissioningSheet(Map<String, PlanWords> say, PlanHead head, Message des
     /** The sheet as a page and as a document. */
     static List<AnswerForm<CommissioningRequest>> forms() {
         return List.of(new AnswerForm<>("text/html", "A sheet to print for the practitioner, with blanks for the readings. Its numbers "
-                        + "are those of the JSON answer, rounded for its reader.", "html", "well-family", Sheet.POLICY, List.of(),
+                        + "are those of the JSON answer, rounded for its reader.", "html", "well-family", Sheet::policy, List.of(),
                         (request, model, as) -> xhtml(request, model, as).getBytes(StandardCharsets.UTF_8)),
                 new AnswerForm<>("application/pdf", "The sheet of text/html as a tagged document with an embedded font.", "pdf",
                         "well-family", null, List.of(), (request, model, as) -> Typesetter.pdf(xhtml(request, model, as))));

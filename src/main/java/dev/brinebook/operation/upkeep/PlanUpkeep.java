@@ -53,7 +53,7 @@ public final class PlanUpkeep {
             List.of("well-family", "apartment")).answeringIn(List.of(AnswerForm.text(CalendarText.MEDIA_TYPE, CALENDAR, "ics",
                     "well-family", PlanUpkeep::calendar),
                     new AnswerForm<>("text/html", "A sheet to print for the customer. Its numbers are those of the JSON answer, rounded "
-                            + "for its reader.", "html", "apartment", Sheet.POLICY, List.of(),
+                            + "for its reader.", "html", "apartment", Sheet::policy, List.of(),
                             (request, model, as) -> sheet(request, model, as).getBytes(StandardCharsets.UTF_8)),
                     new AnswerForm<>("application/pdf", "The sheet of text/html as a tagged document with an embedded font.", "pdf",
                             "apartment", null, List.of(), (request, model, as) -> Typesetter.pdf(sheet(request, model, as)))));

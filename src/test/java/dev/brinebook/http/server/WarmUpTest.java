@@ -61,7 +61,7 @@ class WarmUpTest {
     @Timeout(value = 5, unit = TimeUnit.MINUTES)
     void whatThereIsNoTimeForIsCalledAfterwards() throws Exception {
         try (BrinebookServer server = server().startWarm(Duration.ZERO)) {
-            asking(server).header(WarmUp.HEADER, "a guess").post("/v1/hardness-conversion").then().statusCode(401)
+            asking(server).post("/v1/hardness-conversion").then().statusCode(401)
                     .body("type", equalTo("/problems/unauthorized"));
             while (calculated.size() < ALL.size()) {
                 TimeUnit.MILLISECONDS.sleep(10);
