@@ -51,6 +51,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** The whole job in one call. */
 public final class Assess {
@@ -134,12 +135,13 @@ public final class Assess {
         SaltStore store = request.softener().resolved(model).saltStore(priced.bagKilograms(explanation), explanation);
         Softener softener = assessment.found().setup().softener();
         Salt salt = softener.salt();
-        DoseChoice.Option set = toSet(assessment);
+        Step step = stepToSet(assessment);
+        DoseChoice.Option set = toSet(assessment, step);
         Cycle cycle = set.dosed().cycle();
         explain(assessment, salt, units, explanation);
         RetrofitWorth worth = assessment.found().policy().byClock() ? RetrofitWorth.of(assessment, request.retrofit(),
                 readiness.cost(), prices, priced.currency(), units, model, explanation) : null;
-        RecommendedSettings settings = RecommendedSettings.of(set, assessment.choice(), duty, units, explanation);
+        RecommendedSettings settings = RecommendedSettings.of(step, set, assessment.choice(), duty, units, explanation);
         return of(assessment, explanation.behindStops(summary(assessment, settings, verdict, units)), verdict,
                 assessment.findings().stream().map(finding -> SettingFinding.of(finding, softener, duty, units)).toList(),
                 assessment.questions().stream().map(question -> SettingQuestion.of(question, softener, duty, units)).toList(), settings,
@@ -161,11 +163,22 @@ public final class Assess {
                 priced.currency(), units);
     }
 
-    /** The meter's settings: of another bed or a second one, where that is the verdict. */
-    private static DoseChoice.Option toSet(Assessment assessment) {
-        Step step = assessment.ladder().verdict().step();
-        return step.compareTo(Step.IMPROVE) < 0 ? assessment.recommended() : assessment.ladder().rung(step).option()
-                .flatMap(Rung.Option::metered).orElse(assessment.recommended());
+    /** The step with the meter to set: that with another bed or a second one, where that is the verdict. */
+    private static Step stepToSet(Assessment assessment) {
+        Step verdict = assessment.ladder().verdict().step();
+        if (verdict.compareTo(Step.IMPROVE) >= 0 && metered(assessment, verdict).isPresent()) {
+            return verdict;
+        }
+        return assessment.found().policy().byClock() ? Step.CONVERT : Step.SET_RIGHT;
+    }
+
+    /** The meter's settings in a step; those of the present bed do not depend on the step. */
+    private static DoseChoice.Option toSet(Assessment assessment, Step step) {
+        return step.compareTo(Step.IMPROVE) < 0 ? assessment.recommended() : metered(assessment, step).orElseThrow();
+    }
+
+    private static Optional<DoseChoice.Option> metered(Assessment assessment, Step step) {
+        return assessment.ladder().rung(step).option().flatMap(Rung.Option::metered);
     }
 
     private static AssessmentAnswer of(Assessment assessment, Message summary, VerdictAnswer verdict, List<SettingFinding> findings,

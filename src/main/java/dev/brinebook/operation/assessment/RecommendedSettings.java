@@ -21,6 +21,7 @@ import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.MeterSettings;
 import dev.brinebook.text.Message;
+import dev.brinebook.verdict.Step;
 import dev.brinebook.water.WaterCautions;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -28,6 +29,10 @@ import java.util.List;
 
 @SchemaDescription("Settings of the metered controller, each with its reason.")
 public record RecommendedSettings(
+        @From("/verdict/step")
+        @Property(value = "The step of the verdict whose softener the settings are for: improve or replace where that is the verdict. "
+                + "Otherwise the present bed, after convert or, where its controller is metered already, setRight.",
+                example = "\"convert\"") Step step,
         @From("/hardness/compensated")
         @Property("Hardness, rounded up to a step of the controller, in its unit.") HardnessQuantity hardness,
         @From(value = {"saltDose", "/fit/resinVolume"}, unless = {"/verdict/step", "improve", "replace"})
@@ -62,8 +67,8 @@ public record RecommendedSettings(
     /** One for each number to set. */
     static final int MOST_REASONS = 16;
 
-    /** The settings in the units of the answer. */
-    static RecommendedSettings of(DoseChoice.Option option, DoseChoice choice, DesignConditions duty, AnswerUnits units,
+    /** The settings in the units of the answer; {@code step} has the softener that they are for. */
+    static RecommendedSettings of(Step step, DoseChoice.Option option, DoseChoice choice, DesignConditions duty, AnswerUnits units,
             Explanation explanation) {
         MeterSettings settings = option.settings();
         CycleStep refill = option.dosed().cycle().step(CycleStep.Kind.REFILL);
@@ -109,7 +114,7 @@ public record RecommendedSettings(
         add(reasons, explanation, "refillMinutes", Message.of("recommendedSettings.doseDissolvesWaterFlows",
                 Text.rounded(units.volume(refill.lineWaterLitres())), Text.rounded(units.flow(refill.flowLitresPerMinute()))),
                 "SALT-INSTITUTE");
-        return new RecommendedSettings(hardness, capacity, meter, set.volume(reserveLitres),
+        return new RecommendedSettings(step, hardness, capacity, meter, set.volume(reserveLitres),
                 set.reservePercent(reserveLitres, settings.meterLitres()).orElse(null), set.reserveDays(reserveLitres).orElse(null),
                 dose, set.salt(option.dosed().saltGrams()), settings.overrideDays(), MeterSettings.REGENERATION_HOUR,
                 set.refillMinutes(refill.minutes()), List.copyOf(reasons));

@@ -193,7 +193,7 @@ class AgentAnswerTest {
     @Test
     void explainsAnObjectByItsResults() {
         String text = Agent.text(Agent.calculate("assess", ASSESS, ",\"explain\":[\"/settings\",\"/verdict/step\"]"));
-        assertTrue(text.contains("/settings holds hardness 28 gpg; ") && text.contains("formula of /settings/"), text);
+        assertTrue(text.contains("/settings holds step convert; hardness 28 gpg; ") && text.contains("formula of /settings/"), text);
         assertTrue(text.contains("/verdict/step = convert\n"), text);
     }
 
