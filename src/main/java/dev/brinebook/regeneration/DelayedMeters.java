@@ -27,9 +27,10 @@ final class DelayedMeters {
         this.meanLitres = meanLitres;
     }
 
-    /** The same at one of the levels of the home, with its usual scatter. */
-    static DelayedMeters atLevel(HomeRates.Shape shape, HomeState state) {
-        return new DelayedMeters(shape.of(HomeRates.Part.ONE_LEVEL), List.of(state.alone(state.weight())), state.days().meanLitres());
+    /** The same in one of the states of the home. */
+    static DelayedMeters in(HomeRates.Shape shape, HomeState state) {
+        return new DelayedMeters(shape.ofOneLevel(state.days().model().cv()), List.of(state.alone(state.weight())),
+                state.days().meanLitres());
     }
 
     /** Whether a policy is such a meter, and one that is read from the lattice. */
@@ -66,11 +67,11 @@ final class DelayedMeters {
         double sum = 0;
         boolean done = false;
         for (HomeState state : states) {
-            // The less is used, the rarer are hard days: what is left of a scatter is no more than what it had last.
+            // What is left of a scatter is no more than what it had last.
             if (!done) {
                 double hardDays = state.days().delayedHardDays(meterLitres, callLitres, bedLitres, overrideDays);
                 sum += state.weight() * hardDays;
-                done = hardDays * state.weightBelow() < NEGLIGIBLE_HARD_DAYS;
+                done = hardDays * state.weightBelow() < NEGLIGIBLE_HARD_DAYS && state.hasNoneBelow();
             }
             done &= state.weightBelow() > 0;
         }
@@ -96,7 +97,7 @@ final class DelayedMeters {
     private boolean isOnLattice(double callLitres, double bedLitres, int overrideDays) {
         double least = callLitres == 0 ? HomeRates.LEAST_BED_DAYS
                 : bedLitres < HomeRates.SMALL_BED_DAYS * meanLitres ? HomeRates.LEAST_CALL_DAYS_OF_SMALL_BEDS : HomeRates.LEAST_CALL_DAYS;
-        return (states.size() > 1 || shape.part() == HomeRates.Part.ONE_LEVEL) && bedLitres >= callLitres
+        return meanLitres > 0 && (states.size() > 1 || shape.part() == HomeRates.Part.ONE_LEVEL) && bedLitres >= callLitres
                 && (callLitres == 0 ? bedLitres : callLitres) >= least * meanLitres
                 && readable.computeIfAbsent(overrideDays, days -> states.stream().allMatch(state -> state.days().readsFromLattice(days)));
     }

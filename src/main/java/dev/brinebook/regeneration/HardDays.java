@@ -20,6 +20,8 @@ public record HardDays(double perYear, double perYearIfItStays, int percentile5,
         Guard.notNegative(perYear, "perYear");
     }
 
+    private static final double NEGLIGIBLE = 1e-15;
+
     /** None in any year. */
     static final HardDays NONE = new HardDays(0, 0, 0, 0, 0, 1);
 
@@ -40,6 +42,27 @@ public record HardDays(double perYear, double perYearIfItStays, int percentile5,
         chances[0] = StrictMath.exp(-mean);
         for (int count = 1; count < chances.length; count++) {
             chances[count] = chances[count - 1] * mean / count;
+        }
+        return chances;
+    }
+
+    /**
+     * Binomial chances of 0 to 365 days, each the last of one of {@code cycles} cycles of a year.
+     *
+     * @param expected mean of a year, at most as many as there are cycles
+     */
+    static double[] ofCycles(double expected, double cycles) {
+        double[] chances = new double[Days.PER_YEAR + 1];
+        int most = (int) Math.min(Days.PER_YEAR, Math.max(Math.ceil(expected), Math.rint(cycles)));
+        double each = most == 0 ? 0 : Math.min(1, expected / most);
+        int mode = Math.min(most, (int) ((most + 1) * each));
+        chances[mode] = 1;
+        double odds = each / (1 - each);
+        for (int days = mode; days > 0 && chances[days] > NEGLIGIBLE; days--) {
+            chances[days - 1] = chances[days] * days / ((most - days + 1) * odds);
+        }
+        for (int days = mode; days < most && chances[days] > NEGLIGIBLE; days++) {
+            chances[days + 1] = chances[days] * (most - days) * odds / (days + 1);
         }
         return chances;
     }

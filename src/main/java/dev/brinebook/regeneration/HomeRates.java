@@ -52,7 +52,7 @@ final class HomeRates {
         WHOLE,
         /** As if the level were held at its mean. */
         USUAL_LEVEL,
-        /** One level with the usual scatter. */
+        /** One level with one scatter. */
         ONE_LEVEL
     }
 
@@ -68,6 +68,11 @@ final class HomeRates {
         /** The same of another part of the home. */
         Shape of(Part part) {
             return new Shape(weekdays, cv, months, absences, change, part);
+        }
+
+        /** One level with days that scatter by {@code cv}. */
+        Shape ofOneLevel(double cv) {
+            return new Shape(weekdays, cv, months, absences, change, Part.ONE_LEVEL);
         }
     }
 

@@ -19,6 +19,14 @@ record HomeState(double weight, double weightBelow, boolean isUsualScatter, bool
         return new HomeState(weight, weightBelow, isUsualScatter, isUsualLevel, isOuterLevel, level, days.times(factor));
     }
 
+    /**
+     * Whether lower levels have no hard days either where this one has none: less use makes them rarer, save above the mean, where the
+     * meter may call every night, and where days scatter little, which fill a count by whole days.
+     */
+    boolean hasNoneBelow() {
+        return level <= 1 && days.model().cv() >= MeterRates.LEAST_CV;
+    }
+
     /** The same at the mean level. */
     HomeState atMean() {
         return new HomeState(weight, weightBelow, isUsualScatter, isUsualLevel, isOuterLevel, 1, days.times(1 / level));

@@ -31,11 +31,26 @@ record HomeStates(List<HomeState> all, List<HomeState> ofUsualScatter) {
         return all.stream().filter(which).map(state -> state.alone(share)).toList();
     }
 
-    /** The states of a home as clocks or as meters see it. */
-    static HomeStates of(UseModel model, boolean byClock) {
+    /** The states of a home as meters see it. */
+    static HomeStates ofMeters(UseModel model) {
+        return of(model, false, Levels.ofMeters(model.change(), model.cv()), MeterRates.LARGEST_CV);
+    }
+
+    /** The states of a home as clocks see it. */
+    static HomeStates ofClocks(UseModel model) {
+        return of(model, true, Levels.fine(model.change()), ClockRates.LARGEST_CV);
+    }
+
+    /** The states over which years with a meter spread, more of them than their mean needs. */
+    static HomeStates ofYears(UseModel model) {
+        return of(model, false, Levels.fine(model.change()), MeterRates.LARGEST_CV);
+    }
+
+    /** The states at {@code wanted} levels, or at few of them where the scatter is above the largest one. */
+    private static HomeStates of(UseModel model, boolean byClock, Levels wanted, double largestCv) {
         UseChange change = model.change();
         boolean wanders = change.levelSpread() > 0;
-        Levels levels = wanders && model.cv() > MeterRates.LARGEST_CV ? Levels.FEW : Levels.of(change, byClock);
+        Levels levels = wanders && model.cv() > largestCv ? Levels.FEW : wanted;
         double[] factors = levels.factors(Levels.spread(change, byClock));
         boolean one = change.scatterSpread() == 0 || !SteadyRun.isQuick(model);
         boolean ofSums = byClock && change.dayCorrelation() != 0;

@@ -33,6 +33,10 @@ import java.util.stream.IntStream;
  */
 public final class LongRun {
 
+    /** Hard days of a year that count as none where years are counted. */
+    private static final double NEGLIGIBLE_HARD_DAYS = 1e-6;
+    private static final double[] NONE = {1};
+
     /** What is asked of a policy. */
     private record Asked(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
     }
@@ -43,6 +47,9 @@ public final class LongRun {
     /** Made when a clock is first asked about. */
     private final Supplier<HomeStates> toSeeByClocks;
     private HomeStates seenByClocks;
+    /** Made when the years of a meter are first asked about. */
+    private final Supplier<HomeStates> toSeeByYears;
+    private HomeStates seenByYears;
     private final double meanLitres;
     private final DelayedMeters meters;
     private FixedClocks clocks;
@@ -54,19 +61,21 @@ public final class LongRun {
     private final Map<Double, LongRun> multiples = new HashMap<>();
     private LongRun ifItStays;
 
-    private LongRun(UseModel model, HomeRates.Shape shape, HomeStates seenByMeters, Supplier<HomeStates> toSeeByClocks) {
+    private LongRun(UseModel model, HomeRates.Shape shape, HomeStates seenByMeters, Supplier<HomeStates> toSeeByClocks,
+            Supplier<HomeStates> toSeeByYears) {
         this.model = model;
         this.shape = shape;
         this.seenByMeters = seenByMeters;
         this.toSeeByClocks = toSeeByClocks;
+        this.toSeeByYears = toSeeByYears;
         meanLitres = seenByMeters.mean(state -> state.days().meanLitres());
         meters = new DelayedMeters(shape, seenByMeters.all(), meanLitres);
     }
 
     /** The long run of a household. */
     public static LongRun of(UseModel model) {
-        return new LongRun(model, HomeRates.Shape.of(model, HomeRates.Part.WHOLE), HomeStates.of(model, false),
-                () -> HomeStates.of(model, true));
+        return new LongRun(model, HomeRates.Shape.of(model, HomeRates.Part.WHOLE), HomeStates.ofMeters(model),
+                () -> HomeStates.ofClocks(model), () -> HomeStates.ofYears(model));
     }
 
     private HomeStates seenByClocks() {
@@ -77,17 +86,26 @@ public final class LongRun {
         return seenByClocks;
     }
 
+    private HomeStates seenByYears() {
+        if (seenByYears == null) {
+            seenByYears = toSeeByYears.get();
+        }
+        return seenByYears;
+    }
+
     /** The same household with the use of every day multiplied by {@code factor}. */
     public LongRun times(double factor) {
         return factor == 1 ? this : multiples.computeIfAbsent(factor, times ->
-                new LongRun(model, shape, seenByMeters.times(times), () -> seenByClocks().times(times)));
+                new LongRun(model, shape, seenByMeters.times(times), () -> seenByClocks().times(times),
+                        () -> seenByYears().times(times)));
     }
 
     /** The same household while its level of use stays constant. */
     public LongRun ifItStays() {
         if (ifItStays == null) {
             ifItStays = new LongRun(model.with(model.change().withoutLevel()), HomeRates.Shape.of(model, HomeRates.Part.USUAL_LEVEL),
-                    seenByMeters.atUsualLevel(), () -> seenByClocks().atUsualLevel());
+                    seenByMeters.atUsualLevel(), () -> seenByClocks().atUsualLevel(),
+                    () -> seenByYears().atUsualLevel());
         }
         return ifItStays;
     }
@@ -212,8 +230,9 @@ public final class LongRun {
     }
 
     /**
-     * Hard days of a year with their spread: each year has one level, and the middle scatter. At the outer levels, a year in
-     * sixteen, hard days are counted as if none depended on another.
+     * Hard days of a year with their spread: each year has one level and one scatter. At the outer levels of a clock, a year in
+     * sixteen, and its outer scatters, hard days are counted as if none depended on another; those of a meter whose level wanders as if
+     * no cycle depended on another.
      */
     public HardDays hardDays(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
         return hardDays.computeIfAbsent(new Asked(policy, hardnessMilligramsPerLitre, regeneration), this::spread);
@@ -228,11 +247,12 @@ public final class LongRun {
             return HardDays.NONE;
         }
         double[] chances = new double[Days.PER_YEAR + 1];
-        List<HomeState> ofUsualScatter = ofUsualScatter(policy);
-        for (HomeState state : ofUsualScatter) {
-            double mean = hardDaysPerYear(state, asked);
-            double[] of = state.isOuterLevel() ? HardDays.independent(mean)
-                    : state.days().hardDayChances(policy, hardnessMilligramsPerLitre, regeneration, yearsOfEach(), mean);
+        List<HomeState> states = statesOfYears(policy);
+        boolean none = false;
+        for (HomeState state : states) {
+            double mean = none ? 0 : hardDaysPerYear(state, asked);
+            none = state.weightBelow() > 0 && mean < NEGLIGIBLE_HARD_DAYS && state.hasNoneBelow();
+            double[] of = chances(state, asked, mean, states.size() > 1);
             double sum = 0;
             for (double chance : of) {
                 sum += chance;
@@ -241,12 +261,34 @@ public final class LongRun {
                 chances[days] += state.weight() * of[days] / sum;
             }
         }
-        return HardDays.of(expected, ofUsualScatter.size() == 1 ? expected
+        return HardDays.of(expected, seenByMeters.hasOneLevel() ? expected
                 : ifItStays().hardDaysPerYear(policy, hardnessMilligramsPerLitre, regeneration), chances);
     }
 
+    private List<HomeState> statesOfYears(Policy policy) {
+        return policy.byClock() || policy.followsWeekdays() ? states(policy)
+                : policy.startsAtOnce() ? seenByYears().ofUsualScatter() : seenByYears().all();
+    }
+
+    /** The chance of each number of hard days of a year in one state. */
+    private double[] chances(HomeState state, Asked asked, double mean, boolean oneOfSeveral) {
+        if (oneOfSeveral && mean < NEGLIGIBLE_HARD_DAYS) {
+            return NONE;
+        }
+        boolean byClock = asked.policy.byClock() || asked.policy.followsWeekdays();
+        if (oneOfSeveral && byClock && (state.isOuterLevel() || !state.isUsualScatter())) {
+            return HardDays.independent(mean);
+        }
+        if (oneOfSeveral && !byClock) {
+            // A meter regenerates in proportion to use.
+            return HardDays.ofCycles(mean, asked.policy.startsAtOnce() ? Days.PER_YEAR
+                    : state.level() * year(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration).regenerations());
+        }
+        return state.days().hardDayChances(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration, yearsOfEach(), mean);
+    }
+
     private double hardDaysPerYear(HomeState level, Asked asked) {
-        DelayedMeters atLevel = DelayedMeters.atLevel(shape, level);
+        DelayedMeters atLevel = DelayedMeters.in(shape, level);
         return atLevel.reads(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration)
                 ? atLevel.hardDays(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration)
                 : level.days().hardDaysPerYear(asked.policy, asked.hardnessMilligramsPerLitre, asked.regeneration, yearsOfEach());

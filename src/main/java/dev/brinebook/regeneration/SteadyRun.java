@@ -97,11 +97,8 @@ final class SteadyRun {
 
     /** Expected hard days of a year alone. */
     double hardDaysPerYear(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration, Drawing drawing) {
-        if (policy.startsAtOnce()) {
-            // A bed that outlasts its meter is never exhausted; an override only makes that rarer.
-            return ByDay.year(policy, hardnessMilligramsPerLitre, regeneration, use, useFactor)[2];
-        }
-        return policy.followsWeekdays() ? year(policy, hardnessMilligramsPerLitre, regeneration, drawing).hardDays()
+        return policy.followsWeekdays() || policy.startsAtOnce()
+                ? year(policy, hardnessMilligramsPerLitre, regeneration, drawing).hardDays()
                 : hardDays(WaitingRule.of(policy, Guard.notNegative(hardnessMilligramsPerLitre, "hardnessMilligramsPerLitre"),
                         regeneration.capacityGrams()));
     }

@@ -38,7 +38,7 @@ public record UsualHardDays(int from, int to) {
     public static UsualHardDays of(UseModel model, Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration,
             int days) {
         LongRun atItsLevel = LongRun.of(model.with(model.change().withoutLevel()));
-        Levels levels = Levels.of(model.change(), policy.byClock());
+        Levels levels = Levels.fine(model.change());
         double[] factors = levels.factors(Levels.spread(model.change(), policy.byClock()));
         double[] means = new double[factors.length];
         for (int level = 0; level < factors.length; level++) {

@@ -124,6 +124,39 @@ class LevelsTest {
                 bedDays * 300 * HARDNESS / 1000, 1_800, 150, 60)), 0.03);
     }
 
+    /**
+     * Meters in homes of 300 L a day, however little their days scatter beside their level: mean, nineteen years of twenty and years
+     * without as in 300,000 years drawn by another program, with levels and scatters that are continuous.
+     */
+    @ParameterizedTest
+    @CsvSource(useHeadersInDisplayName = true, textBlock = """
+            cv,   level, scatter, bed L, reserve L, regenerations, hard days, most in 19 of 20, none %
+            0.06, 0.18,  0,       2100,  310,       56.330,        3.337,     21,               63.8
+            0.053, 0.18, 0,       600,   290,       246.757,       19.016,    77,               45.3
+            0.1,  0.377, 0,       2400,  300,       48.408,        7.167,     36,               50.6
+            0.15, 0.377, 0,       2400,  400,       50.518,        3.113,     19,               69.9
+            0.2,  0.18,  0,       2100,  400,       58.850,        1.237,     6,                61.7
+            0.3,  0.6,   0,       3000,  700,       45.242,        1.837,     9,                83.8
+            0.26, 0.25,  0.237,   2400,  500,       52.885,        0.864,     5,                74.1
+            0.38, 0.377, 0.237,   2400,  560,       53.862,        2.167,     12,               63.0
+            0.38, 0.377, 0.237,   2400,  700,       57.783,        1.011,     6,                78.0
+            0.42, 0.18,  0.237,   2400,  600,       55.172,        0.875,     4,                63.1
+            0.42, 0.377, 0.237,   2400,  700,       57.606,        1.258,     7,                73.2
+            0.7,  0.377, 0.237,   3000,  900,       46.851,        1.615,     8,                60.7
+            """)
+    void metersAreAsDrawn(double cv, double level, double scatter, double bedLitres, double reserveLitres, double regenerations,
+            double hardDays, int most, double nonePercent) {
+        LongRun home = LongRun.of(new UseModel(WeekdayMeans.everyDay(300), DayVariation.ofCv(cv)).with(new UseChange(level, scatter, 0)));
+        Policy meter = new MeteredDelayed(bedLitres, reserveLitres, 14);
+        Regeneration bed = new Regeneration(bedLitres * HARDNESS / 1000, 1_800, 150, 60);
+        HardDays years = home.hardDays(meter, HARDNESS, bed);
+        String source = "source: a simulation by somebody who had not read this code";
+        assertEquals(regenerations, home.year(meter, HARDNESS, bed).regenerations(), 2e-3 * regenerations, source);
+        assertEquals(hardDays, years.perYear(), 0.02 * hardDays, source);
+        assertEquals(most, years.percentile95(), 1 + 0.1 * most, source);
+        assertEquals(nonePercent, 100 * years.yearsWithoutShare(), 1.5, source);
+    }
+
     /** Simulated years have the same levels, scatter and sums of days: their mean is the expected one within four errors. */
     @ParameterizedTest
     @CsvSource({"0.18, 0.1, 0.12, false", "0.377, 0.237, 0.12, false", "0, 0, 0.12, true", "0, 0.2, 0, true"})

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.brinebook.Rows;
 import dev.brinebook.household.DayVariation;
 import dev.brinebook.household.Occupancy;
+import dev.brinebook.household.UseChange;
 import dev.brinebook.household.UseModel;
 import dev.brinebook.household.WeekdayMeans;
 import java.time.DayOfWeek;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The long run against two methods of an independent program. */
 class LongRunTest {
@@ -74,6 +76,18 @@ class LongRunTest {
             assertEquals(365.0 / policy.overrideDays(), year.regenerations(), 1e-3 * 365 / policy.overrideDays(), policy.toString());
             assertTrue(year.overrides() <= year.regenerations(), policy.toString());
         }
+    }
+
+    /** Whatever its reserve, a meter in a home that uses nothing regenerates by its override alone: arithmetic. */
+    @ParameterizedTest
+    @CsvSource({"0, 0", "0, 0.18", "900, 0.377", "2699, 0.18"})
+    void aHomeWithoutUseRegeneratesByTheOverride(double reserveLitres, double levelSpread) {
+        LongRun longRun = LongRun.of(new UseModel(WeekdayMeans.everyDay(0), DayVariation.ofCv(0.4)).with(
+                new UseChange(levelSpread, 0, 0.12)));
+        YearlyTotals year = longRun.year(new MeteredDelayed(2_700, reserveLitres, 14), 300, new Regeneration(810, 4_000, 200, 80));
+        assertEquals(365.0 / 14, year.regenerations(), 1e-9);
+        assertEquals(365.0 / 14, year.overrides(), 1e-9);
+        assertEquals(0, year.hardDays());
     }
 
     @Test
