@@ -70,7 +70,7 @@ public record MeterSettings(MeterStart start, double hardnessMgPerL, double capa
                 duty.isServed(start.policy(meterLitres, 0, overrideDays(duty)), regeneration));
     }
 
-    private static double meterLitres(double capacityGrams, DesignConditions duty) {
+    static double meterLitres(double capacityGrams, DesignConditions duty) {
         return Policy.nearestMeterLitres(1000 * capacityGrams / duty.settingMgPerL());
     }
 

@@ -14,9 +14,11 @@ import dev.brinebook.quantity.HardnessUnit;
 import dev.brinebook.quantity.Rounding;
 import dev.brinebook.regeneration.ClockEveryDays;
 import dev.brinebook.regeneration.ClockOnWeekdays;
+import dev.brinebook.regeneration.MeteredDelayed;
 import dev.brinebook.regeneration.MeteredImmediate;
 import dev.brinebook.regeneration.Policy;
 import dev.brinebook.regeneration.TwinAlternating;
+import dev.brinebook.softener.AssumedReserve;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DosedSoftener;
 import dev.brinebook.softener.MeterSettings;
@@ -47,7 +49,8 @@ public record ControlRequest(
                 max = ControlRequest.MAX_CAPACITY_GRAMS, unit = "g", fallback = "the capacity restored by the salt dose")
         CapacityQuantity capacitySetting,
         @Property(value = "Reserve of a delayed meter, for the day after it decides to regenerate.", kinds = "meteredDelayed",
-                fallback = "the smallest that meets the service standard")
+                fallback = "the smallest that meets the service standard once hardness and capacity are set correctly; the mean use of a "
+                        + "day where none does")
         ReserveRequest reserve,
         @Property(value = "Day override: days after which it regenerates regardless of use. 0 means never.", min = 0,
                 max = Policy.MAX_INTERVAL_DAYS, unit = "days", example = "14",
@@ -89,9 +92,9 @@ public record ControlRequest(
             return new TwinAlternating(meterLitres, override);
         }
         if (reserve == null) {
-            explanation.assume(Resolved.inWords(pointer + "/reserve", Message.of("assumed.softener.smallestReserveMeetsService"))
-                    .byDefault("OWN-ASSUMPTION"));
-            return MeterSettings.delayed(meterLitres, override, dosed.regeneration(), duty);
+            AssumedReserve assumed = AssumedReserve.of(meterLitres, override, dosed.regeneration(), duty);
+            explanation.assume(Resolved.inWords(pointer + "/reserve", assumed.inWords()).byDefault("OWN-ASSUMPTION"));
+            return new MeteredDelayed(meterLitres, assumed.litres(), override);
         }
         explanation.assume(Resolved.of(pointer + "/reserve/rule", reserve.rule()));
         if (reserve.rule() == ReserveRequest.Rule.DAY_PERCENTILE) {

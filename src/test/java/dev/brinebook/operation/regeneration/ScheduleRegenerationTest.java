@@ -5,6 +5,7 @@ import static dev.brinebook.http.Near.exactly;
 import static dev.brinebook.http.Near.near;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.notNullValue;
@@ -12,6 +13,7 @@ import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.brinebook.http.TestServer;
+import io.restassured.path.json.JsonPath;
 import io.restassured.response.ValidatableResponse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +29,7 @@ class ScheduleRegenerationTest {
              "policies": [%s], "days": %d}""";
 
     private static ValidatableResponse schedule(String body) {
-        return TestServer.post("/v1/regeneration-schedule", body);
+        return TestServer.post("/v1/regeneration-schedule?detail=full", body);
     }
 
     private static String policy(String name, String control) {
@@ -56,6 +58,30 @@ class ScheduleRegenerationTest {
         schedule(none.formatted(policy("metered", "{\"kind\": \"meteredDelayed\", \"dayOverride\": 14}"), 365))
                 .statusCode(200).body("policies[0].totals.regenerations", exactly(26.0))
                 .body("policies[0].totals.overrides", exactly(26.0)).body("dailyLoad.value", exactly(0.0));
+    }
+
+    /** Common practice: a reserve is set by the water and the use, and not by a hardness that is set wrong. */
+    @Test
+    void aReserveThatWasNotReadDoesNotMakeUpForAWrongHardness() {
+        String varying = CONSTANT.replace("\"dayToDayVariation\": 0", "\"dayToDayVariation\": 0.4");
+        JsonPath path = schedule(varying.formatted(policy("correct", "{\"kind\": \"meteredDelayed\"}") + ","
+                + policy("too low", "{\"kind\": \"meteredDelayed\", \"hardnessSetting\": {\"value\": 10, \"unit\": \"gpg\"}}"), 365))
+                .statusCode(200).body("policies[0].keepsServiceStandard", equalTo(true))
+                .body("policies[1].keepsServiceStandard", equalTo(false))
+                .body("policies[1].perYear.hardDays", greaterThan(100.0))
+                .body("assumptions.find { it.pointer == '/policies/1/control/reserve' }.note",
+                        equalTo("the smallest reserve that meets the service standard once hardness and capacity are set correctly"))
+                .extract().jsonPath();
+        assertEquals(path.getDouble("policies[0].reserve.value"), path.getDouble("policies[1].reserve.value"), 1e-9);
+    }
+
+    @Test
+    void whereNoReserveIsEnoughTheMeanUseOfADayIsAssumed() {
+        String small = CONSTANT.replace("\"dayToDayVariation\": 0", "\"dayToDayVariation\": 0.4").replace(
+                "\"resinVolume\": {\"value\": 1,", "\"resinVolume\": {\"value\": 0.2,");
+        schedule(small.formatted(policy("small", "{\"kind\": \"meteredDelayed\"}"), 365)).statusCode(200)
+                .body("policies[0].reserve.value", near(100, 0.01, "dailyUse"))
+                .body("policies[0].keepsServiceStandard", equalTo(false));
     }
 
     @Test
