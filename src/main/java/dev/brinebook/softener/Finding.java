@@ -36,6 +36,7 @@ public record Finding(Code code, Setting setting, double set, double shouldBe, i
         CAPACITY_ABOVE_DOSE(Severity.WARNING, Purpose.SOFTEN, "CP-WORKING-TABLE"),
         CLOCK_INTERVAL_TOO_LONG(Severity.WARNING, Purpose.SOFTEN, "WQP-2009"),
         DOSE_DOES_NOT_HOLD_END_POINT(Severity.WARNING, Purpose.PROTECT, "HELFFERICH"),
+        DOSE_TOO_LOW_FOR_WATER(Severity.WARNING, Purpose.PROTECT, "TRADE-EFFICIENT"),
         HARDNESS_WITHOUT_IRON(Severity.WARNING, Purpose.PROTECT, "CP-IRON-FACTORS"),
         HARDNESS_TOO_LOW(Severity.WARNING, Purpose.SOFTEN, "CP-IRON-FACTORS"),
         OVERRIDE_TOO_LONG_FOR_IRON(Severity.WARNING, Purpose.PROTECT, "CP-CYCLE"),

@@ -5,6 +5,7 @@ import dev.brinebook.regeneration.CycleStep;
 import dev.brinebook.resin.CapacityTable;
 import dev.brinebook.resin.Salt;
 import dev.brinebook.resin.TotalCapacity;
+import dev.brinebook.water.WaterCautions;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -68,12 +69,19 @@ record SaltReview(ExistingSoftener found, SetRight target, DesignConditions duty
             return Finding.Code.DOSE_DOES_NOT_HOLD_END_POINT;
         }
         if (found.statedDoseGramsPerLitre() < gramsPerLitre) {
-            return Finding.Code.LESS_SALT_THAN_NEEDED;
+            return isTooLowForWater() ? Finding.Code.DOSE_TOO_LOW_FOR_WATER : Finding.Code.LESS_SALT_THAN_NEEDED;
         }
         double rule = NAMEPLATE_SHARE * TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * found.setup().softener().bed().resinLitres();
         boolean byRule = !found.policy().byClock() && found.meter().capacityGrams().isPresent()
                 && Math.abs(found.meter().capacityGrams().getAsDouble() / rule - 1) <= ASSUMED_NAMEPLATE_SLACK;
         return byRule ? Finding.Code.NAMEPLATE_RULE : Finding.Code.MORE_SALT_THAN_NEEDED;
+    }
+
+    /** Whether the dose does not keep its capacity in this water, whatever the bed could do without. */
+    private boolean isTooLowForWater() {
+        double lowest = DoseChoice.grams(found.setup().softener(), DoseChoice.lowestPoundsPerCubicFoot(duty.water()));
+        return WaterCautions.lowestDosesWillNotHold(duty.water())
+                && found.statedDoseGramsPerLitre() < lowest * (1 - DIGITS_OF_A_DOSE_SHARE);
     }
 
     private double doseSet() {

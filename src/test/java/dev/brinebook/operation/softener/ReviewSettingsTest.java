@@ -18,6 +18,7 @@ import io.restassured.response.ValidatableResponse;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ReviewSettingsTest {
@@ -49,6 +50,18 @@ class ReviewSettingsTest {
                 .body("findings.find { it.code == 'nameplateRule' }.group", equalTo("salt"))
                 .body("findings.setting", not(hasItem("reserve"))).body("questions.setting", equalTo(List.of("reserve")))
                 .body("questions[0].low.set", equalTo("0\u00a0gal"));
+    }
+
+    /** TRADE-EFFICIENT: above 2 mg/L of iron no dose below 8 lb/ft³ is relied upon, whatever it would do in the long run. */
+    @ParameterizedTest(name = "{0} lb/ft³ with {1} mg/L of iron: {2}")
+    @CsvSource({"5, 8, doseTooLowForWater", "7.5, 3, doseTooLowForWater", "8, 8,", "5, 1,"})
+    void aDoseThatWillNotHoldIsAFindingEvenWhereItServes(double pounds, double iron, String code) {
+        review("""
+                {"water": {"hardness": {"value": 18, "unit": "gpg"}, "iron": {"value": %s, "unit": "mg/L"}}, "household": {"people": 4},
+                 "softener": {"resinVolume": {"value": 1.5, "unit": "ft3"}, "saltDose": {"value": %s, "unit": "lb/ft3"},
+                   "control": {"kind": "meteredDelayed", "hardnessSetting": {"value": 50, "unit": "gpg"}}}}""".formatted(iron, pounds))
+                .statusCode(200).body("findings.findAll { it.setting == 'saltDose' && it.code == 'doseTooLowForWater' }.code",
+                        equalTo(code == null ? List.of() : List.of(code)));
     }
 
     /** What was not read is asked for and called neither right nor wrong. */
