@@ -37,10 +37,7 @@ public record Alternative(String name, Outlay outlay, YearlyCost yearly) {
     /** The same, by the {@link Outlay#priceLevels} of the prices. */
     double[] payments(int horizonYears, Prices prices, IntToDoubleFunction priceLevels) {
         double[] payments = outlay.payments(horizonYears, priceLevels);
-        double[] running = CashFlows.growing(yearly.total(), prices.growthSharePerYear(), horizonYears);
-        for (int year = 1; year <= horizonYears; year++) {
-            payments[year] += running[year - 1];
-        }
+        CashFlows.addGrowing(payments, 1, yearly.total(), prices.growthSharePerYear());
         return payments;
     }
 }

@@ -93,16 +93,21 @@ public final class CashFlows {
      * years, growth 3 %, discount 5 %, the rival reading gives a net present value of 460.90 instead of 437.28.
      */
     public static double[] growing(double firstYearSaving, double growthSharePerYear, int years) {
+        double[] savings = new double[Guard.within(years, 1, MAX_YEARS, "years")];
+        addGrowing(savings, 0, firstYearSaving, growthSharePerYear);
+        return savings;
+    }
+
+    /** Adds savings that grow as {@link #growing} to flows from {@code first} on. */
+    static void addGrowing(double[] flows, int first, double firstYearSaving, double growthSharePerYear) {
         Guard.finite(firstYearSaving, "firstYearSaving");
         double factor = 1 + Guard.within(growthSharePerYear, MIN_RATE_SHARE_PER_YEAR, MAX_RATE_SHARE_PER_YEAR,
                 "growthSharePerYear");
-        double[] savings = new double[Guard.within(years, 1, MAX_YEARS, "years")];
         double grown = 1;
-        for (int year = 0; year < years; year++) {
-            savings[year] = firstYearSaving * grown;
+        for (int year = first; year < flows.length; year++) {
+            flows[year] += firstYearSaving * grown;
             grown *= factor;
         }
-        return savings;
     }
 
     /**

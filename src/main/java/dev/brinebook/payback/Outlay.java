@@ -51,10 +51,7 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
     /** The same, by the {@link #priceLevels}. */
     double[] payments(int horizonYears, IntToDoubleFunction priceLevels) {
         double[] payments = purchase(horizonYears);
-        double[] later = later(horizonYears, priceLevels);
-        for (int year = 0; year <= horizonYears; year++) {
-            payments[year] += later[year];
-        }
+        addLater(payments, priceLevels);
         return payments;
     }
 
@@ -102,19 +99,20 @@ public record Outlay(double firstCost, double rebate, int lifeYears, double fina
      * agree. An item of 900 that lasts 15 years is worth 444.07 after 10 at 4 % growth; without the growth, 300.
      */
     public double[] later(int horizonYears, double growthSharePerYear) {
-        return later(horizonYears, priceLevels(growthSharePerYear));
+        double[] payments = new double[Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears") + 1];
+        addLater(payments, priceLevels(growthSharePerYear));
+        return payments;
     }
 
-    private double[] later(int horizonYears, IntToDoubleFunction priceLevels) {
-        double[] payments = new double[Guard.within(horizonYears, 1, CashFlows.MAX_YEARS, "horizonYears") + 1];
+    private void addLater(double[] payments, IntToDoubleFunction priceLevels) {
+        int horizonYears = payments.length - 1;
         int last = 0;
         for (int year = lifeYears; year < horizonYears; year += lifeYears) {
-            payments[year] = firstCost * priceLevels.applyAsDouble(year);
+            payments[year] += firstCost * priceLevels.applyAsDouble(year);
             last = year;
         }
         double lifeLeftShare = (double) (last + lifeYears - horizonYears) / lifeYears;
-        payments[horizonYears] = 0 - firstCost * priceLevels.applyAsDouble(horizonYears) * lifeLeftShare;
-        return payments;
+        payments[horizonYears] -= firstCost * priceLevels.applyAsDouble(horizonYears) * lifeLeftShare;
     }
 
     /**
