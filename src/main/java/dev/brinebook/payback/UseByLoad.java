@@ -2,8 +2,6 @@
 package dev.brinebook.payback;
 
 import dev.brinebook.softener.RunningCost;
-import java.util.ArrayList;
-import java.util.List;
 
 /** Expected use of an alternative in a year by its load, interpolated between loads calculated beforehand. */
 final class UseByLoad {
@@ -16,7 +14,7 @@ final class UseByLoad {
     private static final double MOST_BEYOND = 1e4;
 
     private final double visits;
-    private final List<List<YearlyUse>> uses = new ArrayList<>();
+    private final YearlyUse[][] uses = new YearlyUse[STEPS + 1][];
 
     /**
      * A load as its place between those calculated.
@@ -43,8 +41,8 @@ final class UseByLoad {
         visits = way.visitsPerYear();
         for (int i = 0; i <= STEPS; i++) {
             AlternativePlan.Circumstances there = new AlternativePlan.Circumstances(load(i), 1, 1);
-            uses.add(way.possible(comparison.duty(), there).stream().map(one -> new YearlyUse(one.year().regenerations(),
-                    one.year().saltGrams() / 1000, one.year().waterLitres(), visits)).toList());
+            uses[i] = way.possible(comparison.duty(), there).stream().map(one -> new YearlyUse(one.year().regenerations(),
+                    one.year().saltGrams() / 1000, one.year().waterLitres(), visits)).toArray(YearlyUse[]::new);
         }
     }
 
@@ -54,13 +52,13 @@ final class UseByLoad {
 
     /** The cheapest of the possible settings, at the simulated load. */
     YearlyUse use(Load load, RunningCost cost) {
-        YearlyUse low = cheapest(uses.get(load.below()), cost);
-        YearlyUse high = cheapest(uses.get(load.below() + 1), cost);
+        YearlyUse low = cheapest(uses[load.below()], cost);
+        YearlyUse high = cheapest(uses[load.below() + 1], cost);
         return new YearlyUse(load.of(low.regenerationsPerYear(), high.regenerationsPerYear()),
                 load.of(low.saltKilograms(), high.saltKilograms()), load.of(low.waterLitres(), high.waterLitres()), visits);
     }
 
-    private YearlyUse cheapest(List<YearlyUse> possible, RunningCost cost) {
+    private YearlyUse cheapest(YearlyUse[] possible, RunningCost cost) {
         YearlyUse best = new YearlyUse(0, 0, 0, visits);
         double least = Double.POSITIVE_INFINITY;
         for (YearlyUse use : possible) {

@@ -60,12 +60,12 @@ public final class Draws {
         return values;
     }
 
-    /** {@link Ranks} of the values of each input in the first draws; for one thread at a time. */
+    /** {@link Ranks} of the values of each input in the first draws, not to be changed; for one thread at a time. */
     public double[][] ranks(int count) {
         if (ranks.length == 0 || ranks[0].length != count) {
             ranks = new double[inputs.size()][];
             Arrays.setAll(ranks, which -> Ranks.of(input(which, count)));
         }
-        return Arrays.stream(ranks).map(double[]::clone).toArray(double[][]::new);
+        return ranks.clone();
     }
 }

@@ -37,9 +37,10 @@ public final class Sample {
     }
 
     private final Draws inputs;
-    private final double[][] results;
+    /** By hypercube, result and draw. */
+    private final double[][][] results;
 
-    private Sample(Draws inputs, double[][] results) {
+    private Sample(Draws inputs, double[][][] results) {
         this.inputs = inputs;
         this.results = results;
     }
@@ -63,35 +64,40 @@ public final class Sample {
         Guard.within(mostDraws, FEWEST_CUBES * DRAWS_PER_CUBE, MAX_DRAWS, "mostDraws");
         Guard.notNegative(enoughStandardError, "enoughStandardError");
         int most = mostDraws / DRAWS_PER_CUBE;
-        double[][] results = new double[most * DRAWS_PER_CUBE][];
+        double[][][] results = new double[most][][];
         int cubes = enoughStandardError > 0 ? FEWEST_CUBES : most;
         int done = 0;
         BooleanSupplier stop = CancellationToken.current();
         while (done < most) {
-            IntStream.range(done, cubes).parallel().forEach(cube -> fill(inputs.cube(cube), model.get(), cube, stop, results));
+            IntStream.range(done, cubes).parallel().forEach(cube ->
+                    results[cube] = results(inputs.cube(cube), model.get(), cube * DRAWS_PER_CUBE, stop));
             done = cubes;
             if (meanOfCubes(results, done, 0).standardError() <= enoughStandardError) {
                 break;
             }
             cubes = Math.min(most, 2 * cubes);
         }
-        return new Sample(inputs, Arrays.copyOf(results, done * DRAWS_PER_CUBE));
+        return new Sample(inputs, Arrays.copyOf(results, done));
     }
 
-    private static void fill(double[][] inputs, Model model, int cube, BooleanSupplier stop, double[][] results) {
-        CancellationToken.obeying(stop, () -> {
+    private static double[][] results(double[][] inputs, Model model, int firstDraw, BooleanSupplier stop) {
+        return CancellationToken.obeying(stop, () -> {
+            double[][] results = new double[0][];
             for (int i = 0; i < inputs.length; i++) {
                 CancellationToken.obey();
-                int draw = cube * DRAWS_PER_CUBE + i;
-                results[draw] = model.results(inputs[i], draw);
+                double[] ofDraw = model.results(inputs[i], firstDraw + i);
+                results = i == 0 ? new double[ofDraw.length][inputs.length] : results;
+                for (int which = 0; which < ofDraw.length; which++) {
+                    results[which][i] = ofDraw[which];
+                }
             }
-            return cube;
+            return results;
         });
     }
 
     /** Number of draws made. */
     public int draws() {
-        return results.length;
+        return results.length * DRAWS_PER_CUBE;
     }
 
     /** A value of an input in each draw. */
@@ -101,12 +107,16 @@ public final class Sample {
 
     /** A result in each draw. */
     public double[] result(int which) {
-        return Arrays.stream(results).mapToDouble(row -> row[which]).toArray();
+        double[] all = new double[draws()];
+        for (int cube = 0; cube < results.length; cube++) {
+            System.arraycopy(results[cube][which], 0, all, cube * DRAWS_PER_CUBE, DRAWS_PER_CUBE);
+        }
+        return all;
     }
 
     /** The mean of a result with its standard error: the hypercubes are as many independent estimates of it. */
     public Mean mean(int result) {
-        return meanOfCubes(results, results.length / DRAWS_PER_CUBE, result);
+        return meanOfCubes(results, results.length, result);
     }
 
     /**
@@ -118,13 +128,13 @@ public final class Sample {
     public record Mean(double value, double standardError) {
     }
 
-    private static Mean meanOfCubes(double[][] results, int cubes, int which) {
+    private static Mean meanOfCubes(double[][][] results, int cubes, int which) {
         double[] means = new double[cubes];
         double sum = 0;
         for (int cube = 0; cube < cubes; cube++) {
             double inCube = 0;
-            for (int i = 0; i < DRAWS_PER_CUBE; i++) {
-                inCube += results[cube * DRAWS_PER_CUBE + i][which];
+            for (double one : results[cube][which]) {
+                inCube += one;
             }
             means[cube] = inCube / DRAWS_PER_CUBE;
             sum += means[cube];
