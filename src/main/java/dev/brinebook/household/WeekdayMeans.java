@@ -116,6 +116,15 @@ public record WeekdayMeans(double mondayLitres, double tuesdayLitres, double wed
         return busiest;
     }
 
+    /** Number of weekdays on which anything is used. */
+    public int weekdaysWithUse() {
+        int weekdays = 0;
+        for (double litres : mondayFirst()) {
+            weekdays += litres > 0 ? 1 : 0;
+        }
+        return weekdays;
+    }
+
     /** The means of {@code size} consecutive dates. */
     double[] inOrder(LocalDate firstDate, int size) {
         double[] means = mondayFirst();

@@ -9,19 +9,20 @@ final class FixedClocks {
     private final HomeRates.Shape shape;
     private final List<HomeState> states;
     private final double meanLitres;
+    private final boolean onLattice;
 
     /** The clocks of a home that uses {@code meanLitres} a day, the mean over all its states. */
     FixedClocks(HomeRates.Shape shape, List<HomeState> states, double meanLitres) {
         this.shape = shape;
         this.states = states;
         this.meanLitres = meanLitres;
+        onLattice = states.size() > 1 && states.stream().allMatch(state -> state.days().readsClocksFromLattice());
     }
 
     /** Whether a policy is such a clock, and one that is read from the lattice. */
     boolean reads(Policy policy, double hardnessMilligramsPerLitre, Regeneration regeneration) {
-        return policy instanceof ClockEveryDays clock && clock.overrideDays() == Policy.NO_OVERRIDE && states.size() > 1
-                && WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration) >= HomeClockRates.LEAST_BED_DAYS * meanLitres
-                && states.stream().allMatch(state -> state.days().readsClocksFromLattice());
+        return policy instanceof ClockEveryDays clock && clock.overrideDays() == Policy.NO_OVERRIDE && onLattice
+                && WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration) >= HomeClockRates.LEAST_BED_DAYS * meanLitres;
     }
 
     /** Expected totals of a year of a policy that is {@linkplain #reads read}. */

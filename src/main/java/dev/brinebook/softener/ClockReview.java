@@ -61,7 +61,8 @@ final class ClockReview {
     /** The same where an interval is known to serve. */
     static int daysThatServe(int known, Regeneration regeneration, DesignConditions duty) {
         int days = known;
-        while (days < MeterSettings.overrideDays(duty) && duty.isServed(new ClockEveryDays(days + 1), regeneration)) {
+        int most = MeterSettings.overrideDays(duty);
+        while (days < most && duty.isServed(new ClockEveryDays(days + 1), regeneration)) {
             days++;
         }
         return days;

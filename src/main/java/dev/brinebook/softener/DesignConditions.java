@@ -20,7 +20,6 @@ import dev.brinebook.water.SoftenedWater;
 import dev.brinebook.water.WaterAnalysis;
 import dev.brinebook.water.WaterCautions;
 import java.time.DayOfWeek;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -171,7 +170,7 @@ public record DesignConditions(WaterAnalysis water, CompensatedHardness hardness
 
     /** Share of the days of a year on which water runs. */
     double usedShareOfDays() {
-        long weekdays = Arrays.stream(DayOfWeek.values()).filter(day -> demand.means().litres(day) > 0).count();
-        return demand.model().occupancy().occupiedShare(days.firstDate(), Days.PER_YEAR) * weekdays / DayOfWeek.values().length;
+        return demand.model().occupancy().occupiedShare(days.firstDate(), Days.PER_YEAR) * demand.means().weekdaysWithUse()
+                / DayOfWeek.values().length;
     }
 }

@@ -80,7 +80,9 @@ public final class DoseSearch {
             }
         }
         Option last = null;
-        for (DosedSoftener dosed : doses.stream().sorted(Comparator.comparingDouble(one -> costPerDay(one, duty, cost))).toList()) {
+        int overrideDays = MeterSettings.overrideDays(duty);
+        for (DosedSoftener dosed : doses.stream().sorted(Comparator.comparingDouble(one -> costPerDay(one, duty, overrideDays, cost)))
+                .toList()) {
             Option option = option(softener, dosed.saltDoseGramsPerLitre(), duty, cost, start, 0);
             if (option.serves() && option.isEfficient(duty)) {
                 return option;
@@ -91,8 +93,8 @@ public final class DoseSearch {
     }
 
     /** By the capacity over the mean use, or by the override where that comes first. */
-    private static double costPerDay(DosedSoftener dosed, DesignConditions duty, RunningCost cost) {
-        double days = Math.min(MeterSettings.overrideDays(duty), 1000 * dosed.capacityGrams() / duty.settingMgPerL()
+    private static double costPerDay(DosedSoftener dosed, DesignConditions duty, int overrideDays, RunningCost cost) {
+        double days = Math.min(overrideDays, 1000 * dosed.capacityGrams() / duty.settingMgPerL()
                 / Math.max(Double.MIN_NORMAL, duty.meanLitres()));
         return cost.ofRegeneration(dosed.saltGrams(), dosed.cycle().waterLitres()) / days;
     }

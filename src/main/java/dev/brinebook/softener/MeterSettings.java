@@ -51,23 +51,25 @@ public record MeterSettings(MeterStart start, double hardnessMgPerL, double capa
      * set leaves out what the bed may lack, since a meter set to all of it runs hard at the end of each run.
      */
     static MeterSettings of(Regeneration regeneration, DesignConditions duty, MeterStart start, double likelyReserveLitres) {
+        int overrideDays = overrideDays(duty);
         if (start == MeterStart.DELAYED) {
             double capacity = duty.controller().capacityDownGrams(regeneration.capacityGrams());
             double meterLitres = meterLitres(capacity, duty);
-            OptionalResult reserve = smallestReserve(new MeteredDelayed(meterLitres, 0, overrideDays(duty)), regeneration, duty,
+            OptionalResult reserve = smallestReserve(new MeteredDelayed(meterLitres, 0, overrideDays), regeneration, duty,
                     likelyReserveLitres);
             return new MeterSettings(start, duty.settingMgPerL(), capacity, meterLitres,
-                    reserve.exists() ? reserve.value() : meterLitres, overrideDays(duty), reserve.exists());
+                    reserve.exists() ? reserve.value() : meterLitres, overrideDays, reserve.exists());
         }
-        MeterSettings full = atOnce(regeneration, duty, start, 1);
-        return full.keepsStandard() ? full : atOnce(regeneration, duty, start, duty.standard().stressedCapacity());
+        MeterSettings full = atOnce(regeneration, duty, start, overrideDays, 1);
+        return full.keepsStandard() ? full : atOnce(regeneration, duty, start, overrideDays, duty.standard().stressedCapacity());
     }
 
-    private static MeterSettings atOnce(Regeneration regeneration, DesignConditions duty, MeterStart start, double capacityShare) {
+    private static MeterSettings atOnce(Regeneration regeneration, DesignConditions duty, MeterStart start, int overrideDays,
+            double capacityShare) {
         double capacity = duty.controller().capacityDownGrams(capacityShare * regeneration.capacityGrams());
         double meterLitres = meterLitres(capacity, duty);
-        return new MeterSettings(start, duty.settingMgPerL(), capacity, meterLitres, 0, overrideDays(duty),
-                duty.isServed(start.policy(meterLitres, 0, overrideDays(duty)), regeneration));
+        return new MeterSettings(start, duty.settingMgPerL(), capacity, meterLitres, 0, overrideDays,
+                duty.isServed(start.policy(meterLitres, 0, overrideDays), regeneration));
     }
 
     static double meterLitres(double capacityGrams, DesignConditions duty) {
