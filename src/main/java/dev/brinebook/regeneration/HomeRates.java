@@ -91,10 +91,15 @@ final class HomeRates {
 
     /** What is known of one count. */
     private static final class Column {
+        private final double countDays;
         /** Of any bed, as regenerations and overrides depend on the count alone. */
         private double[] year;
         private final KnownValues hardDays = new KnownValues();
         private final KnownValues hardLitres = new KnownValues();
+
+        Column(double countDays) {
+            this.countDays = countDays;
+        }
     }
 
     private final Map<Integer, Column> columns = new HashMap<>();
@@ -125,9 +130,8 @@ final class HomeRates {
         double log = 0;
         for (int i = 0; i < Cubic.POINTS; i++) {
             Column column = column(at.first + i);
-            double count = count(at.first + i);
             log += at.along.weight(i) * at.across.sum(at.from, point -> column.hardDays.at(point, spares ->
-                    log(states.hardDays(count, count + spares * SPARE_STEP))));
+                    log(states.hardDays(column.countDays, column.countDays + spares * SPARE_STEP))));
         }
         return log;
     }
@@ -138,10 +142,9 @@ final class HomeRates {
         double[] sums = new double[SteadyRun.SUMS];
         for (int i = 0; i < Cubic.POINTS; i++) {
             Column column = column(at.first + i);
-            double count = count(at.first + i);
             double weight = at.along.weight(i);
             sums[3] += weight * at.across.sum(at.from, point -> column.hardLitres.at(point, spares -> {
-                double[] year = states.year(count, count + spares * SPARE_STEP);
+                double[] year = states.year(column.countDays, column.countDays + spares * SPARE_STEP);
                 column.year = column.year == null ? year : column.year;
                 return log(year[3]);
             }));
@@ -202,6 +205,6 @@ final class HomeRates {
     }
 
     private Column column(int column) {
-        return columns.computeIfAbsent(column, key -> new Column());
+        return columns.computeIfAbsent(column, key -> new Column(count(key)));
     }
 }
