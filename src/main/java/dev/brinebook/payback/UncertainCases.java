@@ -27,14 +27,15 @@ public final class UncertainCases {
     private final Case[] cases = new Case[Sample.MAX_DRAWS];
 
     /**
-     * A case.
+     * A case. Thousands are kept at once, so that only what is asked of the baseline is.
      *
      * @param load what the bed has to do, over what it does as given
-     * @param theirs the baseline
+     * @param theirInvestment of the baseline
+     * @param theirYearly likewise
      * @param theirCost over its life
      */
-    private record Case(Factors factors, UseByLoad.Load load, RunningCost running, Prices prices, Alternative theirs,
-            double theirCost) {
+    private record Case(Factors factors, UseByLoad.Load load, RunningCost running, Prices prices, double theirInvestment,
+            YearlyCost theirYearly, double theirCost) {
     }
 
     /**
@@ -90,14 +91,14 @@ public final class UncertainCases {
         RunningCost running = comparison.running(factors);
         Prices prices = factors.on(comparison.bills().prices());
         Alternative theirs = comparison.priced(comparison.baseline(), baseline.use(load, running), factors);
-        return new Case(factors, load, running, prices, theirs, cost(theirs, prices));
+        return new Case(factors, load, running, prices, theirs.outlay().investment(), theirs.yearly(), cost(theirs, prices));
     }
 
     private double[] results(AlternativePlan way, UseByLoad own, Case in) {
         Alternative ours = comparison.priced(way, own.use(in.load(), in.running()), in.factors());
         double worth = in.theirCost() - cost(ours, in.prices());
-        double extra = ours.outlay().investment() - in.theirs().outlay().investment();
-        double saved = in.theirs().yearly().minus(ours.yearly()).total();
+        double extra = ours.outlay().investment() - in.theirInvestment();
+        double saved = in.theirYearly().minus(ours.yearly()).total();
         double payback = extra <= 0 ? 0 : saved > 0 ? extra / saved : Double.POSITIVE_INFINITY;
         return new double[] {worth, payback};
     }

@@ -14,6 +14,7 @@ final class UseByLoad {
     private static final double MOST_BEYOND = 1e4;
 
     private final double visits;
+    private final YearlyUse nothing;
     private final YearlyUse[][] uses = new YearlyUse[STEPS + 1][];
 
     /**
@@ -39,6 +40,7 @@ final class UseByLoad {
 
     UseByLoad(Comparison comparison, AlternativePlan way) {
         visits = way.visitsPerYear();
+        nothing = new YearlyUse(0, 0, 0, visits);
         for (int i = 0; i <= STEPS; i++) {
             AlternativePlan.Circumstances there = new AlternativePlan.Circumstances(load(i), 1, 1);
             uses[i] = way.possible(comparison.duty(), there).stream().map(one -> new YearlyUse(one.year().regenerations(),
@@ -59,7 +61,7 @@ final class UseByLoad {
     }
 
     private YearlyUse cheapest(YearlyUse[] possible, RunningCost cost) {
-        YearlyUse best = new YearlyUse(0, 0, 0, visits);
+        YearlyUse best = nothing;
         double least = Double.POSITIVE_INFINITY;
         for (YearlyUse use : possible) {
             double yearly = use.saltKilograms() * cost.saltPerKilogram()

@@ -66,7 +66,8 @@ public record WaterTariff(List<Block> blocks) {
         Guard.within(cubicMetres, 0, MAX_CUBIC_METRES, "cubicMetres");
         double cost = 0;
         double from = 0;
-        for (Block block : blocks) {
+        for (int i = 0; i < blocks.size(); i++) {
+            Block block = blocks.get(i);
             double inBlock = Math.min(cubicMetres, block.upToCubicMetresPerYear()) - from;
             if (!(inBlock > 0)) {
                 break;
