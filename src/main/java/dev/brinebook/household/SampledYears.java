@@ -62,9 +62,7 @@ public final class SampledYears {
                 drawn[number] = year;
             }
         }
-        double[] litres = new double[Days.PER_YEAR];
-        year.fill(litres, meanLitres);
-        return new Litres(firstDate, litres);
+        return new Litres(firstDate, year, meanLitres);
     }
 
     /** Years of a scatter, which may be forgotten when memory is short. */
@@ -82,16 +80,16 @@ public final class SampledYears {
         }
     }
 
-    private record Litres(LocalDate firstDate, double[] litres) implements DailyUse {
+    private record Litres(LocalDate firstDate, Scatter.Year year, double[] meanLitres) implements DailyUse {
 
         @Override
         public int size() {
-            return litres.length;
+            return meanLitres.length;
         }
 
         @Override
         public double useLitres(int index) {
-            return litres[index];
+            return year.useLitres(index, meanLitres[index]);
         }
     }
 }

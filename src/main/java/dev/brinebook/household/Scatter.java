@@ -37,11 +37,9 @@ record Scatter(double cv, UseChange change, Occupancy occupancy, LocalDate first
      */
     record Year(double level, double shape, double[] parts) {
 
-        /** Use of each day, by its mean with somebody at home. */
-        void fill(double[] useLitres, double[] meanLitres) {
-            for (int i = 0; i < parts.length; i++) {
-                useLitres[i] = level * meanLitres[i] * parts[i] / shape;
-            }
+        /** Use of a day, by its mean with somebody at home. */
+        double useLitres(int day, double meanLitres) {
+            return level * meanLitres * parts[day] / shape;
         }
     }
 

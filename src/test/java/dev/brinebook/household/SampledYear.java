@@ -3,6 +3,7 @@ package dev.brinebook.household;
 
 import dev.brinebook.guard.Guard;
 import java.time.LocalDate;
+import java.util.Arrays;
 
 /** Years of a {@link UseModel} of any length, simulated one by one into the same memory. */
 public final class SampledYear implements DailyUse {
@@ -27,7 +28,8 @@ public final class SampledYear implements DailyUse {
 
     /** Simulates the year with this number, from 0 on; it replaces the one before. */
     public SampledYear draw(long number) {
-        scatter.year(number).fill(useLitres, meanLitres);
+        Scatter.Year year = scatter.year(number);
+        Arrays.setAll(useLitres, day -> year.useLitres(day, meanLitres[day]));
         return this;
     }
 
