@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What clocks with a fixed interval do in a home as it changes: read from {@link HomeClockRates}. */
 final class FixedClocks {
@@ -10,6 +12,7 @@ final class FixedClocks {
     private final List<HomeState> states;
     private final double meanLitres;
     private final boolean onLattice;
+    private final Map<Integer, HomeClockRates> rates = new HashMap<>();
 
     /** The clocks of a home that uses {@code meanLitres} a day, the mean over all its states. */
     FixedClocks(HomeRates.Shape shape, List<HomeState> states, double meanLitres) {
@@ -28,7 +31,7 @@ final class FixedClocks {
     /** Expected totals of a year of a policy that is {@linkplain #reads read}. */
     YearlyTotals year(ClockEveryDays clock, double hardnessMilligramsPerLitre, Regeneration regeneration) {
         double bedLitres = WaitingRule.bedLitres(hardnessMilligramsPerLitre, regeneration);
-        double[] sums = HomeClockRates.of(shape, clock.days()).year(bedLitres / meanLitres,
+        double[] sums = rates.computeIfAbsent(clock.days(), days -> HomeClockRates.of(shape, days)).year(bedLitres / meanLitres,
                 bedDays -> HomeStates.mean(states, meanLitres, state -> state.days().clockYear(clock, bedDays * meanLitres)));
         sums[3] *= meanLitres;
         return SteadyRun.totals(sums, meanLitres, hardnessMilligramsPerLitre, regeneration);

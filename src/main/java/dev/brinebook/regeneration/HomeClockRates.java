@@ -3,6 +3,7 @@ package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.WorkingMemory;
 import dev.brinebook.household.Days;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.DoubleFunction;
@@ -51,8 +52,10 @@ final class HomeClockRates {
         double place = Math.min(MOST_INTERVALS * everyDays + MORE_DAYS, bedDays) / STEP_DAYS;
         int first = (int) place - 1;
         Cubic between = Cubic.at(place - first);
-        double days = between.sum(first, point -> logs(point, states)[0]);
-        double litres = between.sum(first, point -> logs(point, states)[1]);
+        double[][] logs = new double[Cubic.POINTS][];
+        Arrays.setAll(logs, point -> logs(first + point, states));
+        double days = between.sum(0, point -> logs[point][0]);
+        double litres = between.sum(0, point -> logs[point][1]);
         return new double[] {(double) Days.PER_YEAR / everyDays, 0, HomeRates.fromLog(days), HomeRates.fromLog(litres), 0};
     }
 

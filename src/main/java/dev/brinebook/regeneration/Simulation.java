@@ -126,7 +126,7 @@ public final class Simulation {
 
     /**
      * Runs through the days from one on that end as they begin under a meter that starts at once: it does not start, no override is due
-     * and the bed softens all. Most days are such, and take a third of the time so.
+     * and the bed softens all. Most days are such.
      *
      * @return the first other day, or their number
      */

@@ -16,6 +16,7 @@ final class SteadyUse {
     private final UseModel model;
     private final double[] means;
     private final double meanAtHome;
+    private final double busiestMean;
     private final double meanLitres;
     private final double occupiedShare;
     /** The factors of the months that differ, and which of them each month has. */
@@ -28,6 +29,7 @@ final class SteadyUse {
         this.model = model;
         means = Arrays.stream(DayOfWeek.values()).mapToDouble(model.means()::litres).toArray();
         meanAtHome = Arrays.stream(means).average().orElseThrow();
+        busiestMean = model.means().busiestLitres();
         meanLitres = model.meanLitres();
         occupiedShare = model.occupiedShare();
         factors = model.monthFactors().stream().mapToDouble(Double::doubleValue).distinct().toArray();
@@ -58,7 +60,7 @@ final class SteadyUse {
 
     /** Mean of the weekday with the highest, litres. */
     double busiestMean() {
-        return model.means().busiestLitres();
+        return busiestMean;
     }
 
     /** Mean use of a day, vacant ones included, litres. */
