@@ -115,8 +115,11 @@ class SampleTest {
         assertArrayEquals(new double[] {9, 3.5, 11, 5.5, 2, 8, 5.5, 7, 1, 3.5, 10}, Ranks.of(values));
         RandomStream stream = new RandomStream(8, 1);
         double[] many = DoubleStream.generate(stream::nextNormal).limit(5_000).toArray();
-        double[] expected = many.clone();
-        Arrays.sort(expected);
-        assertArrayEquals(expected, Arrays.stream(Ranks.order(many)).mapToDouble(place -> many[place]).toArray());
+        for (double scale : new double[] {1, 1e-4, 1e-9}) {
+            double[] near = Arrays.stream(many).map(normal -> 1 + scale * normal).toArray();
+            double[] expected = near.clone();
+            Arrays.sort(expected);
+            assertArrayEquals(expected, Arrays.stream(Ranks.order(near)).mapToDouble(place -> near[place]).toArray(), "scale " + scale);
+        }
     }
 }
