@@ -30,12 +30,6 @@ public record PageRoute(String id, String path, String summary, String descripti
         values = List.copyOf(values);
     }
 
-    /** Of the id alone, which no two share. */
-    @Override
-    public int hashCode() {
-        return id.hashCode();
-    }
-
     /** Whether it is a page for people alone, which the contract, for programs, does not describe. */
     boolean isForPeople() {
         return mediaTypes.equals(List.of("text/html"));

@@ -60,7 +60,7 @@ public final class RequestMetrics implements AutoCloseable {
     }
 
     private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(new Format());
-    private volatile JvmGcMetrics garbageCollection;
+    private final JvmGcMetrics garbageCollection = new JvmGcMetrics();
     /** Not by Micrometer, whose timers take exemplars from the thread alone. */
     private final Histogram requests;
     private final Map<RequestLabel, DistributionDataPoint> timers = new ConcurrentHashMap<>();
@@ -76,6 +76,11 @@ public final class RequestMetrics implements AutoCloseable {
                 "Lines of bulk streams by operation, from reading to answer, waiting included.", "operation"));
         agentCalls = new Work("agent.calls", "Calculations asked for by agents.", histogram("agent_call_duration",
                 "Calculations asked for by agents, by operation, waiting included.", "operation"));
+        new JvmMemoryMetrics().bindTo(registry);
+        new JvmThreadMetrics().bindTo(registry);
+        countProcessorSeconds();
+        new ProcessorMetrics().bindTo(registry);
+        garbageCollection.bindTo(registry);
         for (Rejection reason : Rejection.values()) {
             rejections.put(reason, Counter.builder("http.server.rejected").description("Requests refused, by reason.")
                     .tag("reason", reason.name().toLowerCase(Locale.ROOT)).register(registry));
@@ -86,16 +91,6 @@ public final class RequestMetrics implements AutoCloseable {
         }
         Gauge.builder("brinebook.build.info", () -> 1).description("Build information.").tag("version", Resources.version())
                 .tag("model", ModelVersion.CURRENT).register(registry);
-    }
-
-    /** Shows the memory, threads, collections and processors of the process too. */
-    public void watchProcess() {
-        new JvmMemoryMetrics().bindTo(registry);
-        new JvmThreadMetrics().bindTo(registry);
-        countProcessorSeconds();
-        new ProcessorMetrics().bindTo(registry);
-        garbageCollection = new JvmGcMetrics();
-        garbageCollection.bindTo(registry);
     }
 
     private Histogram histogram(String name, String help, String... labels) {
@@ -204,9 +199,7 @@ public final class RequestMetrics implements AutoCloseable {
 
     @Override
     public void close() {
-        if (garbageCollection != null) {
-            garbageCollection.close();
-        }
+        garbageCollection.close();
         registry.close();
     }
 }

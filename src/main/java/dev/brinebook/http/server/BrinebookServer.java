@@ -158,7 +158,6 @@ public final class BrinebookServer implements AutoCloseable {
     private void becomeReady() {
         ready = true;
         LOG.info("Brinebook {} answers on port {}, metrics on port {}", Resources.version(), port(), metricsPort());
-        metrics.watchProcess();
     }
 
     /** Shows something else that counts, beside the requests, in the metrics. */
