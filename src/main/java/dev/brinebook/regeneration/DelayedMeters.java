@@ -11,9 +11,6 @@ import java.util.Map;
  */
 final class DelayedMeters {
 
-    /** Hard days of a year that the search for a reserve leaves out. */
-    private static final double NEGLIGIBLE_HARD_DAYS = 1e-6;
-
     private final HomeRates.Shape shape;
     private final List<HomeState> states;
     private final double meanLitres;
@@ -71,7 +68,7 @@ final class DelayedMeters {
             if (!done) {
                 double hardDays = state.days().delayedHardDays(meterLitres, callLitres, bedLitres, overrideDays);
                 sum += state.weight() * hardDays;
-                done = hardDays * state.weightBelow() < NEGLIGIBLE_HARD_DAYS && state.hasNoneBelow();
+                done = state.hasNoneBelow(hardDays * state.weightBelow());
             }
             done &= state.weightBelow() > 0;
         }

@@ -19,12 +19,15 @@ record HomeState(double weight, double weightBelow, boolean isUsualScatter, bool
         return new HomeState(weight, weightBelow, isUsualScatter, isUsualLevel, isOuterLevel, level, days.times(factor));
     }
 
+    /** Hard days of a year that count as none. */
+    static final double NEGLIGIBLE_HARD_DAYS = 1e-6;
+
     /**
-     * Whether lower levels have no hard days either where this one has none: less use makes them rarer, save above the mean, where the
+     * Whether lower levels have no hard days either, where this one has so few that they count as none: less use makes them rarer, save above the mean, where the
      * meter may call every night, and where days scatter little, which fill a count by whole days.
      */
-    boolean hasNoneBelow() {
-        return level <= 1 && days.model().cv() >= MeterRates.LEAST_CV;
+    boolean hasNoneBelow(double hardDays) {
+        return hardDays < NEGLIGIBLE_HARD_DAYS && level <= 1 && days.model().cv() >= MeterRates.LEAST_CV;
     }
 
     /** The same at the mean level. */

@@ -33,8 +33,6 @@ import java.util.stream.IntStream;
  */
 public final class LongRun {
 
-    /** Hard days of a year that count as none where years are counted. */
-    private static final double NEGLIGIBLE_HARD_DAYS = 1e-6;
     private static final double[] NONE = {1};
 
     /** What is asked of a policy. */
@@ -251,7 +249,7 @@ public final class LongRun {
         boolean none = false;
         for (HomeState state : states) {
             double mean = none ? 0 : hardDaysPerYear(state, asked);
-            none = state.weightBelow() > 0 && mean < NEGLIGIBLE_HARD_DAYS && state.hasNoneBelow();
+            none = state.weightBelow() > 0 && state.hasNoneBelow(mean);
             double[] of = chances(state, asked, mean, states.size() > 1);
             double sum = 0;
             for (double chance : of) {
@@ -272,7 +270,7 @@ public final class LongRun {
 
     /** The chance of each number of hard days of a year in one state. */
     private double[] chances(HomeState state, Asked asked, double mean, boolean oneOfSeveral) {
-        if (oneOfSeveral && mean < NEGLIGIBLE_HARD_DAYS) {
+        if (oneOfSeveral && mean < HomeState.NEGLIGIBLE_HARD_DAYS) {
             return NONE;
         }
         boolean byClock = asked.policy.byClock() || asked.policy.followsWeekdays();
