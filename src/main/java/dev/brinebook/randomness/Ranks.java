@@ -8,7 +8,7 @@ public final class Ranks {
 
     private static final int DIGIT_BITS = 11;
     private static final int DIGITS = 1 << DIGIT_BITS;
-    /** Where three digits begin that tell most numbers apart: sign, exponent, and a part in two million. */
+    /** Lowest bit of the three leading digits: sign, exponent and 21 bits of the fraction, enough to order nearly all values. */
     private static final int LEADING = Long.SIZE - 3 * DIGIT_BITS;
 
     private Ranks() {
