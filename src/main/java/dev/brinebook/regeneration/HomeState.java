@@ -23,8 +23,8 @@ record HomeState(double weight, double weightBelow, boolean isUsualScatter, bool
     static final double NEGLIGIBLE_HARD_DAYS = 1e-6;
 
     /**
-     * Whether lower levels have no hard days either, where this one has so few that they count as none: less use makes them rarer, save above the mean, where the
-     * meter may call every night, and where days scatter little, which fill a count by whole days.
+     * Whether lower levels have no hard days either, where this one has so few that they count as none: less use makes them rarer, save
+     * above the mean, where the meter may call every night, and where days scatter little, which fill a count by whole days.
      */
     boolean hasNoneBelow(double hardDays) {
         return hardDays < NEGLIGIBLE_HARD_DAYS && level <= 1 && days.model().cv() >= MeterRates.LEAST_CV;
