@@ -76,9 +76,9 @@ public final class RequestMetrics implements AutoCloseable {
                 "Lines of bulk streams by operation, from reading to answer, waiting included.", "operation"));
         agentCalls = new Work("agent.calls", "Calculations asked for by agents.", histogram("agent_call_duration",
                 "Calculations asked for by agents, by operation, waiting included.", "operation"));
+        countProcessorSeconds(); // first, as it filters what is bound after it
         new JvmMemoryMetrics().bindTo(registry);
         new JvmThreadMetrics().bindTo(registry);
-        countProcessorSeconds();
         new ProcessorMetrics().bindTo(registry);
         garbageCollection.bindTo(registry);
         for (Rejection reason : Rejection.values()) {
