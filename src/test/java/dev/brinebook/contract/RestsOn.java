@@ -22,7 +22,7 @@ final class RestsOn {
 
     /** Results that share their inputs, and parts whose inputs they take besides; {@code !} is a result that shares nothing. */
     private static final String TOGETHER = """
-            assess|/settings !/settings/hardness !/settings/regenerationHour|/tradeOff
+            assess|/settings !/settings/hardness !/settings/regenerationHour !/settings/step|/tradeOff
             assess|/tradeOff|
             assess|/cycle/steps/*/minutes /cycle/steps/*/wholeMinutes /cycle/steps/*/tenthMinutes /cycle/steps/*/waterTaken|/tradeOff
             assess|/cycle/steps/*/waterToDrain /cycle/water /cycle/waterInWholeMinutes /cycle/drain|/tradeOff
