@@ -71,9 +71,13 @@ final class ClockRates {
      * Chances of each use before a day of the cycle, on the lattice.
      *
      * @param first lattice point before which there is none
-     * @param end lattice point from which on there is none
+     * @param chances from there on
      */
-    private record Before(int first, int end, double[] chances) {
+    private record Before(int first, double[] chances) {
+
+        int end() {
+            return first + chances.length;
+        }
     }
 
     /** The use before a day of the cycle, by class. */
@@ -88,8 +92,8 @@ final class ClockRates {
     private final class Sums {
 
         private final boolean litres;
-        /** By day of the cycle and lattice point; not yet known where not a number. */
-        private final List<double[]> known = new ArrayList<>();
+        /** By day of the cycle and lattice point. */
+        private final List<KnownValues> known = new ArrayList<>();
 
         /** By length of the cycle: logarithm of their mean a day, by lattice point. */
         private final Map<Integer, double[]> logs = new HashMap<>();
@@ -125,13 +129,9 @@ final class ClockRates {
                 return 0;
             }
             while (known.size() < day) {
-                known.add(unknown());
+                known.add(new KnownValues());
             }
-            double[] sums = known.get(day - 1);
-            if (Double.isNaN(sums[point])) {
-                sums[point] = until(day - 1, point) + on(day, point);
-            }
-            return sums[point];
+            return known.get(day - 1).at(point, to -> until(day - 1, to) + on(day, to));
         }
 
         /** Chance that the bed is exhausted on a day of the cycle, of all that somebody is at home; or the litres beyond it. */
@@ -140,8 +140,8 @@ final class ClockRates {
             for (int of = 0; of < days.length; of++) {
                 if (days[of].mean() > 0) {
                     Before drawn = before(day)[of];
-                    for (int k = drawn.first; k < Math.min(drawn.end, point + 1); k++) {
-                        hard -= drawn.chances[k] * (litres ? days[of].litresBelow(point - k) : days[of].below(point - k));
+                    for (int k = drawn.first; k < Math.min(drawn.end(), point + 1); k++) {
+                        hard -= drawn.chances[k - drawn.first] * (litres ? days[of].litresBelow(point - k) : days[of].below(point - k));
                     }
                 }
             }
@@ -179,7 +179,8 @@ final class ClockRates {
             }
         }
         Before[] before = new Before[days.length];
-        Arrays.setAll(before, of -> new Before(from[of], end[of], drawn[of]));
+        Arrays.setAll(before, of -> new Before(from[of], from[of] < end[of] ? Arrays.copyOfRange(drawn[of], from[of], end[of])
+                : new double[0]));
         return before;
     }
 }

@@ -77,6 +77,18 @@ final class Cycles {
         }
     }
 
+    /** Adds expected nights of the cycles that start in a state. */
+    void addNights(int state, double expected) {
+        nights[state] += expected;
+    }
+
+    /** Adds what all days on a weekday come to, in the cycles that start in a state. */
+    void addDays(int state, int weekday, double hard, double litres, double ended) {
+        hardDays[state] += hard;
+        hardLitres[state] += litres;
+        next[state][(weekday + 1) % weekdays] += ended;
+    }
+
     int weekdays() {
         return weekdays;
     }

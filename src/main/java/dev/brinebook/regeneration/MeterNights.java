@@ -11,21 +11,51 @@ import java.util.Map;
  * The nights of a household's cycles under a delayed meter, and the use before them, up to a number of lattice points: what
  * {@link MeterRates} reads for any count.
  */
-final class MeterNights {
+final class MeterNights implements CycleNights {
 
     private static final double ENDED = 1e-12;
+    /** Points of which one sum is kept. */
+    private static final int SUMMED = 32;
 
-    /** One night of the cycles of some states: the use before it, and the use on it. */
+    /**
+     * One night of the cycles of some states.
+     *
+     * @param day the use on it
+     * @param before the use before it
+     * @param sums of every {@value #SUMMED} points of that, from none on
+     */
     private record Drawn(LatticeNight day, LatticeRow before, double[] sums) {
+
+        static Drawn of(LatticeNight day, LatticeRow before) {
+            double[] values = before.values();
+            double[] sums = new double[values.length / SUMMED + 1];
+            for (int i = 1; i < sums.length; i++) {
+                sums[i] = added(sums[i - 1], values, (i - 1) * SUMMED, i * SUMMED);
+            }
+            return new Drawn(day, before, sums);
+        }
+
+        private static double added(double sum, double[] values, int from, int to) {
+            double added = sum;
+            for (int k = from; k < to; k++) {
+                added += values[k];
+            }
+            return added;
+        }
+
+        /** The chance of the first points. */
+        double sum(int points) {
+            return added(sums[points / SUMMED], before.values(), points / SUMMED * SUMMED, points);
+        }
 
         /** Chance to be at home and still waiting after it, where the controller calls at this lattice point. */
         double waits(int point) {
             double[] values = before.values();
             int from = Math.max(before.first(), point - day.width() + 1);
-            int below = Math.min(from - before.first(), sums.length - 1);
+            int below = Math.min(from - before.first(), values.length);
             int count = Math.min(before.end(), point + 1) - from;
             // Shares are kept from the largest use down, so that both run the same way.
-            double certain = below > 0 ? sums[below] : 0;
+            double certain = below > 0 ? sum(below) : 0;
             return count <= 0 ? certain : certain
                     + LatticeRow.dot(values, from - before.first(), day.downwards(), day.width() - 1 - point + from, count);
         }
@@ -43,9 +73,6 @@ final class MeterNights {
     private final int[][] nights;
     /** By state and class: expected days at home, by the litres used before them. */
     private final double[][][] before;
-
-    /** By lattice point, once asked for. */
-    private final double[][] softened;
 
     /**
      * Calculates them.
@@ -68,57 +95,27 @@ final class MeterNights {
             mostNights = Math.max(mostNights, nights[weekday].length);
         }
         before = absences ? eitherWay() : atHome();
-        softened = new double[points][];
     }
 
-    /** Expected days of a class of a cycle that starts in a state, by the litres used before them. */
-    double[] before(int state, int of) {
+    @Override
+    public double[] before(int state, int of) {
         return before[state][of];
-    }
-
-    /**
-     * By state, expected days at home of a cycle that end while its use has not come to a lattice point, below the count.
-     *
-     * @param point no less than 0
-     */
-    double[] softened(int point) {
-        if (softened[point] == null) {
-            softened[point] = new double[before.length];
-            for (int state = 0; state < before.length; state++) {
-                for (int of = 0; of < days.length; of++) {
-                    softened[point][state] += days[of].mean() > 0 ? softened(before[state][of], days[of], point) : 0;
-                }
-            }
-        }
-        return softened[point];
-    }
-
-    private static double softened(double[] before, LatticeNight day, int point) {
-        double sum = 0;
-        for (int k = 0; k <= point; k++) {
-            sum += before[k] * day.below(point - k);
-        }
-        return sum;
     }
 
     /** Indexes into the list of nights; equal nights share one entry. */
     private int[] nights(int weekday, Map<LatticeRow, int[]> known) {
-        int most = overrideDays == Policy.NO_OVERRIDE ? WaitingRule.MOST_NIGHTS : overrideDays;
-        int[] places = new int[Math.min(most, 16)];
-        int n = 0;
-        for (double left = 1; n < most && (left > ENDED || overrideDays != Policy.NO_OVERRIDE); n++) {
+        int[] places = new int[overrideDays];
+        for (int n = 0; n < overrideDays; n++) {
             int kind = rows.classOf(weekday, n + 1);
             LatticeRow row = rows.row(weekday, n + 1);
             int[] made = known.computeIfAbsent(row, r -> new int[days.length]);
             if (made[kind] == 0) {
-                drawn.add(new Drawn(days[kind], row, sums(row)));
+                drawn.add(Drawn.of(days[kind], row));
                 made[kind] = drawn.size();
             }
-            places = n == places.length ? Arrays.copyOf(places, 2 * n) : places;
             places[n] = made[kind] - 1;
-            left = drawn.get(places[n]).sums()[row.values().length];
         }
-        return Arrays.copyOf(places, n);
+        return places;
     }
 
     /** Of cycles that start at home, by weekday and class. */
@@ -175,16 +172,8 @@ final class MeterNights {
         return mixed;
     }
 
-    private static double[] sums(LatticeRow row) {
-        double[] sums = new double[row.values().length + 1];
-        for (int k = 0; k < row.values().length; k++) {
-            sums[k + 1] = sums[k] + row.values()[k];
-        }
-        return sums;
-    }
-
-    /** The cycles, where the controller calls at a lattice point. */
-    Cycles cycles(int point) {
+    @Override
+    public Cycles cycles(int point) {
         int weekdays = nights.length;
         Cycles cycles = new Cycles(weekdays, absences ? 2 : 1, false);
         double[] waits = new double[drawn.size()];

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.regeneration;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
@@ -26,12 +27,15 @@ final class MeterRates {
     static final double LEAST_CV = 0.25;
     /** Above this most days use next to nothing, which needs a finer lattice. */
     static final double LARGEST_CV = 0.92;
+    /** Counts of more mean days of the busiest weekday are summed up by themselves; without override, beyond a long wait. */
+    static final double MOST_DAYS = 80;
     /** With absences a longer cycle needs more rows than it is worth. */
     static final int MOST_NIGHTS_WITH_ABSENCES = 31;
     /** The same of a bed that is exhausted before the controller calls: points around it must not come to nothing. */
     static final double LEAST_BED_DAYS = 1.5;
     private static final int FIRST_POINTS = 128;
     private static final int MARGIN = 3;
+    private static final int LARGEST_STRIDE = 4;
 
     /** What is known of one count: the cycles, and the days before they end by how far each is below the count. */
     private static final class RateColumn {
@@ -61,8 +65,12 @@ final class MeterRates {
     private final int width;
     /** Share of the days in the long run on which water is used. */
     private final double usedShare;
+    /** Points that the longest counts reach, which are looked at. */
+    private final int mostPoints;
     private int points;
-    private MeterNights nights;
+    private CycleNights nights;
+    /** By lattice point and state, once asked for. */
+    private double[][] softened;
     private RateColumn[] columns = new RateColumn[0];
 
     MeterRates(RenewalRows rows, double cv, double meanLitres, int overrideDays) {
@@ -72,6 +80,9 @@ final class MeterRates {
         this.overrideDays = overrideDays;
         days = LatticeNight.of(rows);
         width = LatticeNight.width(days);
+        double mostLitres = overrideDays == Policy.NO_OVERRIDE ? LongWait.LONG_WAIT_DAYS * meanLitres
+                : MOST_DAYS * Arrays.stream(days).mapToDouble(LatticeNight::mean).max().orElseThrow();
+        mostPoints = (int) (mostLitres / rows.step()) + 2 * MARGIN * LARGEST_STRIDE;
         double homeShare = rows.homeAfter(false) / (1 - rows.homeAfter(true) + rows.homeAfter(false));
         usedShare = homeShare * IntStream.range(0, rows.weekdays())
                 .filter(weekday -> days[rows.classOf(weekday, 1)].mean() > 0).count() / rows.weekdays();
@@ -130,7 +141,7 @@ final class MeterRates {
         int first = (int) count - 1;
         int last = (first + MARGIN) * stride;
         if (last >= points) {
-            prepare(Math.max(FIRST_POINTS, 2 * last));
+            prepare(Math.max(Math.max(FIRST_POINTS, last + 1), Math.min(2 * last, mostPoints)));
         }
         double spare = Math.min(spareLitres / rows.step(), width + MARGIN);
         int from = spare < 0 ? (int) Math.floor(spare) - 1 : Math.min(Math.max(0, (int) spare - 1), width);
@@ -153,7 +164,7 @@ final class MeterRates {
     private int stride(double callLitres) {
         double deviation = cv * Math.sqrt(callLitres * meanLitres);
         double fits = deviation / 4 / rows.step();
-        return fits >= 4 ? 4 : fits >= 2 ? 2 : 1;
+        return fits >= LARGEST_STRIDE ? LARGEST_STRIDE : fits >= 2 ? 2 : 1;
     }
 
     private double logHardDays(RateColumn column, int spare) {
@@ -163,12 +174,37 @@ final class MeterRates {
 
     /** Of a bed that lasts so many points less than the count: all days with use but those that end before it is exhausted. */
     private double logHardDaysBefore(RateColumn column, int below) {
-        double[] softened = nights.softened(column.point - below);
+        double[] ofState = softened(column.point - below, column.shares.length);
         double sum = 0;
-        for (int state = 0; state < softened.length; state++) {
-            sum += column.shares[state] * softened[state];
+        for (int state = 0; state < ofState.length; state++) {
+            sum += column.shares[state] * ofState[state];
         }
         return Cubic.log(usedShare - column.rates.regenerations() * sum);
+    }
+
+    /**
+     * By state, expected days at home of a cycle that end while its use has not come to a lattice point, below the count.
+     *
+     * @param point no less than 0
+     */
+    private double[] softened(int point, int states) {
+        if (softened[point] == null) {
+            softened[point] = new double[states];
+            for (int state = 0; state < states; state++) {
+                for (int of = 0; of < days.length; of++) {
+                    softened[point][state] += days[of].mean() > 0 ? softened(nights.before(state, of), days[of], point) : 0;
+                }
+            }
+        }
+        return softened[point];
+    }
+
+    private static double softened(double[] before, LatticeNight day, int point) {
+        double sum = 0;
+        for (int k = 0; k <= point; k++) {
+            sum += before[k] * day.below(point - k);
+        }
+        return sum;
     }
 
     private double hardLitres(RateColumn column, int spare) {
@@ -189,7 +225,10 @@ final class MeterRates {
     private void prepare(int wanted) {
         points = wanted;
         columns = new RateColumn[points];
-        nights = new MeterNights(rows, days, overrideDays, points + MARGIN);
+        nights = null; // As large as those that are made.
+        softened = new double[points + MARGIN][];
+        nights = overrideDays == Policy.NO_OVERRIDE ? new NightsWithoutOverride(rows, days, points + MARGIN)
+                : new MeterNights(rows, days, overrideDays, points + MARGIN);
     }
 
     private RateColumn column(int point) {

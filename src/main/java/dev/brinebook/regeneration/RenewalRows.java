@@ -22,6 +22,8 @@ final class RenewalRows {
 
     private static final double NEGLIGIBLE = 1e-14;
     private static final int WEEKDAYS = 7;
+    /** Values of rows that are kept, some 8 MB; later rows are made anew each time that they are gone through. */
+    private static final int MOST_KEPT = 1_000_000;
     /** Days of a class below this number have their own place in the key of a row. */
     private static final int MOST_SHARED_DAYS = 512;
 
@@ -33,11 +35,26 @@ final class RenewalRows {
     private final double comeBack;
     private final Map<Long, LatticeRow> byCounts = new HashMap<>();
     private final List<List<LatticeRow>> atHome = new ArrayList<>();
-    private final List<List<LatticeRow>> vacant = new ArrayList<>();
+    /** Vacant on the day after the last of each weekday. */
+    private final LatticeRow[] vacant = new LatticeRow[WEEKDAYS];
+    /** The last row beyond those that are kept, by weekday. */
+    private final Spell[] beyond = new Spell[WEEKDAYS];
+    private int kept;
     /** By day of the cycle: the first weekday on which a cycle starts that is like each. */
     private final List<int[]> like = new ArrayList<>();
     /** Rows end at this lattice point: no rule so far looked further. */
     private int rowsEnd;
+
+    /**
+     * The use before a day of a cycle.
+     *
+     * @param day of the cycle
+     * @param home together with the chance that somebody is at home on it
+     * @param vacant that nobody is
+     */
+    private record Spell(int day, LatticeRow home, LatticeRow vacant) {
+    }
+    private RenewalMeasure measure;
 
     /**
      * The rows of a household; nothing is calculated yet.
@@ -63,7 +80,6 @@ final class RenewalRows {
         }
         for (int weekday = 0; weekday < WEEKDAYS; weekday++) {
             atHome.add(new ArrayList<>());
-            vacant.add(new ArrayList<>());
         }
     }
 
@@ -92,13 +108,26 @@ final class RenewalRows {
         return absences ? home ? 1 - leave : comeBack : 1;
     }
 
+    /** The sum of all rows up to at least a number of lattice points, for cycles that only use ends. */
+    RenewalMeasure measure(int wanted) {
+        if (measure == null || measure.points() < wanted) {
+            measure = new RenewalMeasure(this, wanted);
+        }
+        return measure;
+    }
+
+    boolean endsMeasureBefore(int points) {
+        return measure == null || measure.points() < points;
+    }
+
     /** Makes rows at least this many lattice points long; shorter rows are discarded. */
     void reach(int points) {
         if (points > rowsEnd) {
             rowsEnd = points;
             byCounts.clear();
             atHome.forEach(List::clear);
-            vacant.forEach(List::clear);
+            Arrays.fill(beyond, null);
+            kept = 0;
         }
     }
 
@@ -185,20 +214,37 @@ final class RenewalRows {
      */
     private LatticeRow homeRow(int weekday, int n) {
         List<LatticeRow> home = atHome.get(weekday);
-        List<LatticeRow> away = vacant.get(weekday);
         if (home.isEmpty()) {
             home.add(new LatticeRow(0, new double[] {1}));
-            away.add(new LatticeRow(0, new double[] {0}));
+            vacant[weekday] = new LatticeRow(0, new double[] {0});
         }
-        while (home.size() < n) {
-            CancellationToken.obey();
-            int day = home.size();
-            LatticeRow used = convolved(home.get(day - 1), classes[classOf(weekday, day)].chances());
-            LatticeRow empty = away.get(day - 1);
-            home.add(mixed(used, 1 - leave, empty, comeBack));
-            away.add(mixed(used, leave, empty, 1 - comeBack));
+        while (home.size() < n && kept < MOST_KEPT) {
+            Spell next = next(weekday, new Spell(home.size(), home.get(home.size() - 1), vacant[weekday]));
+            kept += next.home.values().length;
+            home.add(next.home);
+            vacant[weekday] = next.vacant;
         }
-        return home.get(n - 1);
+        return n <= home.size() ? home.get(n - 1) : beyond(weekday, n).home;
+    }
+
+    /** A row beyond those that are kept; quick where days are asked for one after another. */
+    private Spell beyond(int weekday, int n) {
+        Spell at = beyond[weekday];
+        if (at == null || at.day > n) {
+            List<LatticeRow> home = atHome.get(weekday);
+            at = new Spell(home.size(), home.get(home.size() - 1), vacant[weekday]);
+        }
+        while (at.day < n) {
+            at = next(weekday, at);
+        }
+        beyond[weekday] = at;
+        return at;
+    }
+
+    private Spell next(int weekday, Spell spell) {
+        CancellationToken.obey();
+        LatticeRow used = convolved(spell.home, classes[classOf(weekday, spell.day)].chances());
+        return new Spell(spell.day + 1, mixed(used, 1 - leave, spell.vacant, comeBack), mixed(used, leave, spell.vacant, 1 - comeBack));
     }
 
     private static LatticeRow mixed(LatticeRow one, double share, LatticeRow other, double otherShare) {

@@ -84,16 +84,52 @@ final class RenewalTable {
     /** All cycles of a rule; below {@link Detail#HARD_LITRES} with no hard litres. */
     Cycles cycles(WaitingRule rule, Detail detail) {
         int weekdays = classes.length == 1 && rule.sameEveryWeekday() ? 1 : WEEKDAYS;
-        Cycles cycles = new Cycles(weekdays, absences ? 2 : 1, detail == Detail.EACH_NIGHT);
         made.clear();
         afterVacant.forEach(List::clear);
         withLitres = detail != Detail.HARD_DAYS;
         prepare(rule);
+        if (!rule.timed() && rule.longest() == 0 && detail != Detail.EACH_NIGHT) {
+            return rows.measure(rows.endsMeasureBefore(size) ? ROOM * size : size).cycles(new Sums(rule));
+        }
+        Cycles cycles = new Cycles(weekdays, absences ? 2 : 1, detail == Detail.EACH_NIGHT);
         rows.reach(rows.endBefore(size) ? ROOM * size : size);
         for (int state = 0; state < cycles.states(); state++) {
             run(rule, cycles, state);
         }
         return cycles;
+    }
+
+    /** What a rule makes of all days on a weekday. */
+    private final class Sums implements RenewalMeasure.DaysOfRule {
+        private final WaitingRule rule;
+
+        Sums(WaitingRule rule) {
+            this.rule = rule;
+        }
+
+        private RuleSums of(int weekday) {
+            return ofRule[rows.classOf(weekday, 1)];
+        }
+
+        private double dot(double[] days, double[] sums) {
+            return LatticeRow.dot(days, 0, sums, 0, size);
+        }
+
+        @Override
+        public double waiting(double[] days, int weekday) {
+            return dot(days, of(weekday).waiting());
+        }
+
+        @Override
+        public double hard(double[] days, int weekday, double ending, double atHome) {
+            double sum = dot(days, of(weekday).hard());
+            return rule.lasting() ? Math.min(sum, ending) : atHome - sum;
+        }
+
+        @Override
+        public double hardLitres(double[] days, int weekday) {
+            return withLitres ? dot(days, of(weekday).litres()) : 0;
+        }
     }
 
     /** Calculates the sums of each class of weekdays, and how many lattice points matter. */

@@ -25,7 +25,6 @@ final class SteadyRun {
     private static final int STEPS = 10;
     private static final int STEPS_OF_WIDE_DAYS = 20;
     private static final double WIDE_CV = 0.6;
-    private static final double MOST_DAYS_ON_LATTICE = 80;
     private static final int WEEKDAYS = 7;
 
     private final UseModel model;
@@ -242,7 +241,7 @@ final class SteadyRun {
     private boolean isOnLattice(double litres, double bedLitres, int overrideDays) {
         double days = litres / use.busiestMean();
         return isQuick(model) && days >= MeterRates.LEAST_CALL_DAYS
-                && days <= (overrideDays == Policy.NO_OVERRIDE ? LongWait.LONG_WAIT_DAYS : MOST_DAYS_ON_LATTICE)
+                && days <= (overrideDays == Policy.NO_OVERRIDE ? LongWait.LONG_WAIT_DAYS : MeterRates.MOST_DAYS)
                 && (bedLitres >= litres || bedLitres >= MeterRates.LEAST_BED_DAYS * use.busiestMean());
     }
 
@@ -295,7 +294,8 @@ final class SteadyRun {
 
     /**
      * The chance of each number of hard days of a year, from none on; exact where a cycle has one hard day at most, or where a
-     * clock alone ends it; else from fixed years.
+     * clock alone ends it; as if no cycle depended on another where only use ends it, in a home that is vacant at times; else from
+     * fixed years.
      *
      * @param expected {@link #hardDaysPerYear} or nearly so
      */
@@ -306,6 +306,9 @@ final class SteadyRun {
         }
         if (!policy.startsAtOnce() && !policy.followsWeekdays()) {
             WaitingRule rule = WaitingRule.of(policy, hardnessMilligramsPerLitre, regeneration.capacityGrams());
+            if (use.leave() > 0 && rule.longest() == 0 && rule.lasting()) {
+                return HardDays.ofCycles(expected, byNight(rule, Detail.HARD_LITRES)[0]);
+            }
             boolean exact = rule.timed() ? use.leave() == 0 : rule.lasting();
             boolean counted = model.monthFactors().stream().map(month -> useFactor * month)
                     .noneMatch(factor -> LongWait.holds(rule, use, factor) || factor == 0 && rule.longest() == 0);
