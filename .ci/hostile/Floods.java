@@ -13,6 +13,8 @@ final class Floods {
     private static final int FEWEST_SHEETS = 3;
     private static final double MOST_PROCESSOR_SECONDS_EACH_SHEET = 2;
     private static final int FEWEST_SERVED = 10;
+    private static final int FEWEST_WITH_TABLES = 3;
+    private static final double MOST_PROCESSOR_SECONDS_EACH_WITH_TABLES = 5;
 
     private final Lab lab;
 
@@ -76,6 +78,18 @@ final class Floods {
                 attack.floods(Lab.ATTACKER, sheets);
             }
         }), FEWEST_SHEETS, MOST_PROCESSOR_SECONDS_EACH_SHEET);
+    }
+
+    void tables() throws IOException, InterruptedException {
+        String label = "12 callers of reviews with large tables, half in lists";
+        Scene scene = lab.scene("tables", Map.of());
+        judgeFlood(scene, label, scene.attack(label, Scene.Owed.ANSWERS_OR_REFUSALS, 10, attack -> {
+            for (int each = 0; each < 6; each++) {
+                attack.floods(Lab.ATTACKER, () -> Requests.post(Requests.REVIEW, Requests.JSON, Requests.settingsOfUnevenWeek()));
+                attack.floods(Lab.ATTACKER, () -> Requests.post(Requests.BULK_REVIEW, Requests.LINES,
+                        (Requests.settingsOfUnevenWeek() + "\n").repeat(3)));
+            }
+        }), FEWEST_WITH_TABLES, MOST_PROCESSOR_SECONDS_EACH_WITH_TABLES);
     }
 
     void mixed() throws IOException, InterruptedException {

@@ -34,6 +34,7 @@ final class Hostile {
         trials.put("faults", floods::faults);
         trials.put("agents", floods::agents);
         trials.put("sheets", floods::sheets);
+        trials.put("tables", floods::tables);
         trials.put("mixed", floods::mixed);
         trials.put("connect", connections::connect);
         trials.put("silent", bodies::silent);

@@ -17,6 +17,8 @@ final class Requests {
     static final String LINES = "application/x-ndjson";
     static final String CONVERSION = "/v1/hardness-conversion";
     static final String BULK = "/v1/bulk/compensateHardness";
+    static final String REVIEW = "/v1/settings-review";
+    static final String BULK_REVIEW = "/v1/bulk/reviewSettings";
     private static final String ASSESSMENT = "/v1/assessment";
     private static final AtomicLong WATERS = new AtomicLong();
 
@@ -89,6 +91,19 @@ final class Requests {
                 "Referer: http://localhost/bench?case=" + caller, "Sec-Fetch-Dest: empty", "Sec-Fetch-Mode: cors",
                 "Sec-Fetch-Site: same-origin", "DNT: 1", "X-Request-Id: caller-" + caller + "-" + WATERS.get(),
                 "traceparent: 00-" + String.format("%032x-%016x", WATERS.get() + 1, caller + 1L) + "-01");
+    }
+
+    /** Settings of a meter without override in a home of which every weekday is another: of all requests what takes the largest tables. */
+    static String settingsOfUnevenWeek() {
+        long next = WATERS.incrementAndGet();
+        List<String> week = new ArrayList<>();
+        for (int day = 0; day < 7; day++) {
+            week.add(String.format(Locale.ROOT, "{\"value\": %.1f, \"unit\": \"gal\"}", 20 + (next * 37 + day * 101) % 997 / 10.0));
+        }
+        return "{\"water\": {\"hardness\": {\"value\": 5.2, \"unit\": \"gpg\"}}, \"household\": {\"weeklyUse\": " + week
+                + "}, \"softener\": {\"resinVolume\": {\"value\": 2, \"unit\": \"ft3\"}, \"saltDose\": {\"value\": 10, \"unit\": \"lb/ft3\"},"
+                + " \"control\": {\"kind\": \"meteredDelayed\", \"hardnessSetting\": {\"value\": 6, \"unit\": \"gpg\"},"
+                + " \"capacitySetting\": {\"value\": 48000, \"unit\": \"gr\"}, \"dayOverride\": 0}}, \"units\": \"us\"}";
     }
 
     static Supplier<byte[]> sheets() {

@@ -7,12 +7,13 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 
 /**
  * Intermediate results that one calculation leaves for a later one, as tables that change while they are read and so cannot be shared
  * by two at once: each calculation has a memory to itself while it runs. There are as many as calculations have run at once, and a heap
- * that has no room for one that waits takes it back.
+ * that has no room for a result takes it back, if the calculation that runs does not hold it itself.
  *
  * <p>No number depends on it: what is kept is what its key gives, and a calculation without a memory makes it anew.
  */
@@ -26,22 +27,30 @@ public final class WorkingMemory {
     static final long MOST_BYTES_OF_A_TYPE = (long) Math.max(LEAST_BYTES, Math.min(MOST_BYTES,
             SHARE_OF_HEAP * Runtime.getRuntime().maxMemory() / Runtime.getRuntime().availableProcessors()));
 
-    private static final Deque<SoftReference<WorkingMemory>> FREE = new ArrayDeque<>();
+    private static final LongConsumer NOTHING = bytes -> { };
+    private static final Deque<WorkingMemory> FREE = new ArrayDeque<>();
     private static final ThreadLocal<WorkingMemory> OF_THIS_THREAD = new ThreadLocal<>();
 
     private final Map<Class<?>, Results> kept = new HashMap<>();
     private boolean used;
+    private LongConsumer beforeTables = NOTHING;
 
     private WorkingMemory() {
     }
 
     /** The result of a calculation that has a memory to itself. One that ends in the midst of what it keeps takes that with it. */
     public static <T> T during(Supplier<T> calculation) {
+        return during(NOTHING, calculation);
+    }
+
+    /** The same; {@code beforeTables} is told each time that it asks for a table what all its tables may take, bytes. */
+    public static <T> T during(LongConsumer beforeTables, Supplier<T> calculation) {
         if (OF_THIS_THREAD.get() != null) {
             return calculation.get();
         }
         WorkingMemory own = taken();
         own.used = false;
+        own.beforeTables = beforeTables;
         boolean whole = false;
         OF_THIS_THREAD.set(own);
         try {
@@ -50,6 +59,7 @@ public final class WorkingMemory {
             return result;
         } finally {
             OF_THIS_THREAD.remove();
+            own.beforeTables = NOTHING;
             if (whole || !own.used) {
                 give(own);
             }
@@ -70,16 +80,30 @@ public final class WorkingMemory {
         }
         own.used = true;
         Results results = own.kept.computeIfAbsent(type, of -> new Results((int) Math.max(1, MOST_BYTES_OF_A_TYPE / usualBytes)));
-        Object known = results.get(key);
+        SoftReference<Object> reference = results.get(key);
+        Object known = reference == null ? null : reference.get();
         if (known == null) {
             known = made.get();
-            results.put(key, known);
+            results.put(key, new SoftReference<>(known));
         }
         return type.cast(known);
     }
 
+    /**
+     * The same of a table, which may take much of a small heap: who calls {@link #during(LongConsumer, Supplier)} is told before.
+     *
+     * @param mostBytes what all tables of such a household may take
+     */
+    public static <T> T table(Object key, Class<T> type, long usualBytes, long mostBytes, Supplier<T> made) {
+        WorkingMemory own = OF_THIS_THREAD.get();
+        if (own != null) {
+            own.beforeTables.accept(mostBytes);
+        }
+        return kept(key, type, usualBytes, made);
+    }
+
     /** A number of results of one type, so that those that are looked at once push out none that are looked at again and again. */
-    private static final class Results extends LinkedHashMap<Object, Object> {
+    private static final class Results extends LinkedHashMap<Object, SoftReference<Object>> {
         private static final long serialVersionUID = 1L;
         private final int most;
 
@@ -89,7 +113,7 @@ public final class WorkingMemory {
         }
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Object, Object> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Object, SoftReference<Object>> eldest) {
             return size() > most;
         }
     }
@@ -103,17 +127,13 @@ public final class WorkingMemory {
 
     private static WorkingMemory taken() {
         synchronized (FREE) {
-            WorkingMemory found = null;
-            while (found == null && !FREE.isEmpty()) {
-                found = FREE.pop().get();
-            }
-            return found == null ? new WorkingMemory() : found;
+            return FREE.isEmpty() ? new WorkingMemory() : FREE.pop();
         }
     }
 
     private static void give(WorkingMemory own) {
         synchronized (FREE) {
-            FREE.push(new SoftReference<>(own));
+            FREE.push(own);
         }
     }
 }

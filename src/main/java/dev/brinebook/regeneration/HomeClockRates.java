@@ -40,7 +40,8 @@ final class HomeClockRates {
     }
 
     static HomeClockRates of(HomeRates.Shape shape, int everyDays) {
-        return WorkingMemory.kept(new Clock(shape, everyDays), HomeClockRates.class, USUAL_BYTES, () -> new HomeClockRates(everyDays));
+        return WorkingMemory.table(new Clock(shape, everyDays), HomeClockRates.class, USUAL_BYTES, shape.mostBytes(),
+                () -> new HomeClockRates(everyDays));
     }
 
     /**

@@ -65,6 +65,11 @@ final class HomeRates {
                     model.change(), part);
         }
 
+        /** What all tables of the home may take. */
+        long mostBytes() {
+            return Lattices.mostBytes(weekdays, absences.isPresent());
+        }
+
         /** The same of another part of the home. */
         Shape of(Part part) {
             return new Shape(weekdays, cv, months, absences, change, part);
@@ -110,7 +115,7 @@ final class HomeRates {
     }
 
     static HomeRates of(Shape shape, int overrideDays) {
-        return WorkingMemory.kept(new Metered(shape, overrideDays), HomeRates.class, USUAL_BYTES, HomeRates::new);
+        return WorkingMemory.table(new Metered(shape, overrideDays), HomeRates.class, USUAL_BYTES, shape.mostBytes(), HomeRates::new);
     }
 
     private static double place(double callDays) {

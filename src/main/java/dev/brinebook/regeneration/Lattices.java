@@ -19,6 +19,10 @@ final class Lattices {
     private static final int USUAL_BYTES = 300_000;
     /** The same for one override. */
     private static final int USUAL_BYTES_OF_METERS = 450_000;
+    private static final int WORKDAY_AND_WEEKEND = 2;
+    private static final long MOST_BYTES = 16_000_000;
+    private static final long MOST_BYTES_OF_UNEVEN_WEEKS = 36_000_000;
+    private static final long MOST_BYTES_WITH_ABSENCES = 40_000_000;
 
     /**
      * Everything that the lattices depend on.
@@ -30,6 +34,10 @@ final class Lattices {
      * @param steps lattice points in a mean day
      */
     private record Shape(List<Double> weekdays, double cv, double leave, double comeBack, int steps) {
+
+        long mostBytes() {
+            return Lattices.mostBytes(weekdays, leave > 0);
+        }
     }
 
     /** The lattice of meters with one override. */
@@ -49,7 +57,13 @@ final class Lattices {
     /** Those of a household that uses something; a number of lattice points in its mean day. */
     static Lattices of(SteadyUse use, int steps) {
         Shape shape = new Shape(weekdayShares(use.means()), use.cv(), use.leave(), use.comeBack(), steps);
-        return WorkingMemory.kept(shape, Lattices.class, USUAL_BYTES, () -> new Lattices(shape));
+        return WorkingMemory.table(shape, Lattices.class, USUAL_BYTES, shape.mostBytes(), () -> new Lattices(shape));
+    }
+
+    /** What all tables of a household may take at once: more than those of any of some hundreds of random requests did. */
+    static long mostBytes(List<Double> weekdays, boolean absences) {
+        return absences ? MOST_BYTES_WITH_ABSENCES
+                : weekdays.stream().distinct().count() > WORKDAY_AND_WEEKEND ? MOST_BYTES_OF_UNEVEN_WEEKS : MOST_BYTES;
     }
 
     /** Mean use of each weekday over that of them all, the same for households that differ in litres alone. */
@@ -73,7 +87,7 @@ final class Lattices {
 
     /** Of delayed meters with an override. */
     MeterRates meterRates(int overrideDays) {
-        return WorkingMemory.kept(new Metered(shape, overrideDays), MeterRates.class, USUAL_BYTES_OF_METERS,
+        return WorkingMemory.table(new Metered(shape, overrideDays), MeterRates.class, USUAL_BYTES_OF_METERS, shape.mostBytes(),
                 () -> new MeterRates(table().rows(), shape.cv, 1, overrideDays));
     }
 

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.BeforeEach;
@@ -109,5 +111,17 @@ class WorkingMemoryTest {
             return MOST_KEPT;
         });
         assertSame(first, WorkingMemory.during(() -> kept(0)));
+    }
+
+    @Test
+    void whoCalculatesIsToldBeforeEachTable() {
+        List<Long> told = new ArrayList<>();
+        WorkingMemory.during(told::add, () -> {
+            kept(1);
+            WorkingMemory.table(new Key(2), Object.class, BYTES, 7, Object::new);
+            return WorkingMemory.table(new Key(2), Object.class, BYTES, 8, Object::new);
+        });
+        WorkingMemory.during(() -> WorkingMemory.table(new Key(3), Object.class, BYTES, 9, Object::new));
+        assertEquals(List.of(7L, 8L), told);
     }
 }

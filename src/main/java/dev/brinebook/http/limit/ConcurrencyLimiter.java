@@ -109,7 +109,7 @@ public final class ConcurrencyLimiter {
         return calls.isIdle() && bulk.isIdle();
     }
 
-    private static ProblemException overloaded() {
+    static ProblemException overloaded() {
         return new ProblemException(ProblemType.OVERLOADED, ProblemType.OVERLOADED.explanation());
     }
 

@@ -45,8 +45,8 @@ public final class Deadline implements BooleanSupplier {
      * @throws ProblemException when it is not done in time
      */
     public <T> T run(Supplier<T> work) {
-        try {
-            return CancellationToken.obeying(this, () -> WorkingMemory.during(work));
+        try (RoomForTables room = new RoomForTables()) {
+            return CancellationToken.obeying(this, () -> WorkingMemory.during(room::take, work));
         } catch (CalculationCancelled late) {
             metrics.reject(Rejection.TIME);
             metrics.countLate(part);
