@@ -71,10 +71,16 @@ record SaltReview(ExistingSoftener found, SetRight target, DesignConditions duty
         if (found.statedDoseGramsPerLitre() < gramsPerLitre) {
             return isTooLowForWater() ? Finding.Code.DOSE_TOO_LOW_FOR_WATER : Finding.Code.LESS_SALT_THAN_NEEDED;
         }
-        double rule = NAMEPLATE_SHARE * TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * found.setup().softener().bed().resinLitres();
         boolean byRule = !found.policy().byClock() && found.meter().capacityGrams().isPresent()
-                && Math.abs(found.meter().capacityGrams().getAsDouble() / rule - 1) <= ASSUMED_NAMEPLATE_SLACK;
+                && isNameplateRule(found.meter().capacityGrams().getAsDouble());
         return byRule ? Finding.Code.NAMEPLATE_RULE : Finding.Code.MORE_SALT_THAN_NEEDED;
+    }
+
+    /** Whether a capacity was set by the rule, and not by what the dose restores, which may be as much. */
+    private boolean isNameplateRule(double setGrams) {
+        double rule = NAMEPLATE_SHARE * TotalCapacity.NAMEPLATE_GRAMS_PER_LITRE * found.setup().softener().bed().resinLitres();
+        return Math.abs(setGrams / rule - 1) <= ASSUMED_NAMEPLATE_SLACK
+                && setGrams < found.setup().capacityGrams() * (1 - ASSUMED_NAMEPLATE_SLACK);
     }
 
     /** Whether the dose does not keep its capacity in this water, whatever the bed could do without. */
