@@ -58,7 +58,8 @@ class ArchitectureTest {
             operation.household operation.water operation.comparison operation.field operation.savings \
             operation.commissioning operation.upkeep operation.complaint
             sheet calendar
-            answer.verdict answer.softener answer.payback answer.cycle
+            answer.verdict
+            answer.softener answer.payback answer.cycle
             answer.regeneration answer.resin answer.household answer.water
             request.field
             request.softener

@@ -16,6 +16,8 @@ import dev.brinebook.softener.SaltStep;
 import dev.brinebook.softener.Softener;
 import dev.brinebook.text.Message;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /**
@@ -25,6 +27,8 @@ import java.util.Optional;
  * @param units the units of the answer, for what the controller has no unit of its own for
  */
 public record ControllerQuantities(DesignConditions duty, AnswerUnits units) {
+
+    private static final MathContext FOUR_DIGITS_DOWN = new MathContext(4, RoundingMode.DOWN);
 
     /** The hardness in the controller's unit. */
     public HardnessQuantity hardness(double mgPerL) {
@@ -41,6 +45,11 @@ public record ControllerQuantities(DesignConditions duty, AnswerUnits units) {
     /** A volume in the controller's unit. */
     public VolumeQuantity volume(double litres) {
         return new VolumeQuantity(Rounding.answer(duty.controller().volumeUnit().fromBase(litres)), duty.controller().volumeUnit());
+    }
+
+    /** Water between regenerations, which no controller takes exactly: rounded down, so that it does not regenerate too late. */
+    public static Message meterInWords(VolumeQuantity volume) {
+        return Text.exact(new VolumeQuantity(volume.value().round(FOUR_DIGITS_DOWN), volume.unit()));
     }
 
     /** Salt of a regeneration, in the controller's unit where it takes salt by mass. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
+import dev.brinebook.answer.softener.ControllerQuantities;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Property;
 import dev.brinebook.api.SchemaDescription;
@@ -62,7 +63,8 @@ public record RungAnswer(
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
-    static RungAnswer of(Rung rung, Message note, Currency currency, AnswerUnits units) {
+    static RungAnswer of(Rung rung, Message note, Currency currency, ControllerQuantities set) {
+        AnswerUnits units = set.units();
         Rung.Option option = rung.option().orElse(null);
         Improvement improvement = rung.what().improvement().orElse(null);
         Message name = improvement == null ? units.saying(rung.step()) : units.saying(improvement);
@@ -79,7 +81,7 @@ public record RungAnswer(
                     null, null, null, null, null, null, null, null, null, null, null);
         }
         return new RungAnswer(rung.step(), name, improvement, goods, rung.serves(), note, rung.obstacles(), reasons,
-                SettingsInWords.of(option.setup(), units),
+                SettingsInWords.of(option.setup(), set),
                 Rounding.answer(option.year().regenerations()), units.mass(option.year().saltGrams() / 1000),
                 units.volume(option.year().waterLitres()), Rounding.toThousandth(option.year().hardDays()),
                 Rounding.toThousandth(100 * option.year().hardShare()), Money.of(option.costPerYear(), currency),

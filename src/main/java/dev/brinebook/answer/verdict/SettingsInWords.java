@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
+import dev.brinebook.answer.softener.ControllerQuantities;
 import dev.brinebook.api.Text;
 import dev.brinebook.api.WireNames;
 import dev.brinebook.api.quantity.AnswerUnits;
@@ -25,8 +26,8 @@ final class SettingsInWords {
     }
 
     /** A name for them, in a list of options. */
-    static Message of(SoftenerSettings setup, AnswerUnits units) {
-        Message salt = salt(setup, units);
+    static Message of(SoftenerSettings setup, ControllerQuantities set) {
+        Message salt = salt(setup, set);
         Policy policy = setup.policy();
         if (policy.everyDays().isPresent()) {
             return Message.of("settings.everyDaysSaltPer", policy.everyDays().getAsInt(), salt);
@@ -34,15 +35,15 @@ final class SettingsInWords {
         if (policy.byClock()) {
             return Message.of("settings.setWeekdaysSaltPer", salt);
         }
-        Message meter = Text.rounded(units.volume(policy.meterVolumeLitres()));
+        Message meter = meter(policy, set);
         return policy.fixedReserveLitres().isPresent()
-                ? Message.of("settings.betweenRegenerationsReserveSalt", meter, reserve(policy, units), salt)
+                ? Message.of("settings.betweenRegenerationsReserveSalt", meter, reserve(policy, set), salt)
                 : Message.of("settings.betweenRegenerationsSaltPer", meter, salt);
     }
 
     /** What to set: of a clock also why it is not set to more days, and the weekdays that suit the week. */
     static Message instruction(SoftenerSettings setup, Policy found, DesignConditions duty, AnswerUnits units) {
-        List<Message> sentences = new ArrayList<>(List.of(instruction(setup, units)));
+        List<Message> sentences = new ArrayList<>(List.of(instruction(setup, new ControllerQuantities(duty, units))));
         if (setup.policy().everyDays().isPresent() && duty.meanLitres() > 0) {
             limit(setup, duty).ifPresent(sentences::add);
             weekdays(setup.policy().everyDays().getAsInt(), found.byClock() && found.everyDays().isEmpty(), duty).ifPresent(sentences::add);
@@ -70,24 +71,29 @@ final class SettingsInWords {
         return Optional.of(even ? Message.of("verdict.setWeekdays", set) : Message.of("verdict.setWeekdaysForPeak", set));
     }
 
-    private static Message instruction(SoftenerSettings setup, AnswerUnits units) {
-        Message salt = salt(setup, units);
+    private static Message instruction(SoftenerSettings setup, ControllerQuantities set) {
+        Message salt = salt(setup, set);
         Policy policy = setup.policy();
         if (policy.byClock()) {
             return Message.of("verdict.setClockEveryDays", policy.everyDays().isPresent() ? "clock" : "weekdays",
                     policy.everyDays().orElse(0), salt, "", "");
         }
-        Message meter = Text.rounded(units.volume(policy.meterVolumeLitres()));
+        Message meter = meter(policy, set);
         return policy.fixedReserveLitres().isPresent()
-                ? Message.of("verdict.setClockEveryDays", "delayed", 0, salt, meter, reserve(policy, units))
+                ? Message.of("verdict.setClockEveryDays", "delayed", 0, salt, meter, reserve(policy, set))
                 : Message.of("verdict.setClockEveryDays", "meter", 0, salt, meter, "");
     }
 
-    private static Message salt(SoftenerSettings setup, AnswerUnits units) {
-        return Text.rounded(units.mass(setup.softener().saltGrams(setup.saltDoseGramsPerLitre()) / 1000));
+    private static Message salt(SoftenerSettings setup, ControllerQuantities set) {
+        return Text.setting(set.salt(setup.softener().saltGrams(setup.saltDoseGramsPerLitre())));
     }
 
-    private static Message reserve(Policy policy, AnswerUnits units) {
-        return Text.rounded(units.volume(Math.min(policy.fixedReserveLitres().getAsDouble(), policy.meterVolumeLitres())));
+    private static Message meter(Policy policy, ControllerQuantities set) {
+        return ControllerQuantities.meterInWords(set.volume(policy.meterVolumeLitres()));
+    }
+
+    private static Message reserve(Policy policy, ControllerQuantities set) {
+        double meterLitres = policy.meterVolumeLitres();
+        return set.reserveInWords(Math.min(policy.fixedReserveLitres().getAsDouble(), meterLitres), meterLitres);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.brinebook.answer.verdict;
 
+import dev.brinebook.answer.softener.ControllerQuantities;
 import dev.brinebook.api.Basis;
 import dev.brinebook.api.Explanation;
 import dev.brinebook.api.Property;
@@ -55,12 +56,13 @@ public record VerdictAnswer(
         ladder.treatments().forEach(treatment -> explanation.because(pointer + "/sentence", units.saying(treatment),
                 treatment.sourceKey()));
         VerdictInWords words = new VerdictInWords(ladder, duty, cost, currency, explanation);
+        ControllerQuantities set = new ControllerQuantities(duty, units);
         Rung.What what = ladder.rung(ladder.verdict().step()).what();
         return new VerdictAnswer(ladder.verdict().step(), what.improvement().orElse(null), what.goods().orElse(null),
                 words.sentence(), words.action(), ladder.verdict().confidence(),
                 words.wouldChange(), ladder.rungs().stream().map(rung -> RungAnswer.of(rung,
-                        rung.step() == Step.NONE_NEEDED ? words.withoutSoftening() : null, currency, units)).toList(),
-                ladder.others().stream().map(rung -> RungAnswer.of(rung, null, currency, units)).toList(),
+                        rung.step() == Step.NONE_NEEDED ? words.withoutSoftening() : null, currency, set)).toList(),
+                ladder.others().stream().map(rung -> RungAnswer.of(rung, null, currency, set)).toList(),
                 ladder.rung(Step.CONVERT).option().isPresent() ? PublishedSaving.of() : null);
     }
 }

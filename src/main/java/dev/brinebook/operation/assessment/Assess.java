@@ -38,6 +38,7 @@ import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.ExistingSoftener;
 import dev.brinebook.softener.Finding;
+import dev.brinebook.softener.MeterStart;
 import dev.brinebook.softener.Readiness;
 import dev.brinebook.softener.SaltStep;
 import dev.brinebook.softener.Softener;
@@ -239,17 +240,24 @@ public final class Assess {
         ControllerQuantities set = new ControllerQuantities(assessment.duty(), units);
         double meter = option.settings().meterLitres();
         sentences.add(metered ? set(settings, assessment.duty().controller().saltStep() instanceof SaltStep.RefillMinutes,
-                set.reserveInWords(Math.min(meter, option.settings().reserveLitres()), meter)) : verdict.action());
+                option.settings().start() != MeterStart.DELAYED ? Optional.empty()
+                        : Optional.of(set.reserveInWords(Math.min(meter, option.settings().reserveLitres()), meter)))
+                : verdict.action());
         return Message.sentences(sentences);
     }
 
-    private static Message set(RecommendedSettings settings, boolean saltByMinutes, Message reserve) {
+    /** {@code reserve} is absent where the meter starts at once. */
+    private static Message set(RecommendedSettings settings, boolean saltByMinutes, Optional<Message> reserve) {
         String saltBy = saltByMinutes ? "minutes" : "salt";
         Message salt = Text.setting(settings.saltPerRegeneration());
         Message hardness = Text.setting(settings.hardness());
         Message capacity = Text.setting(settings.capacity());
+        if (reserve.isEmpty()) {
+            return Message.of("assess.setHardnessCapacityNoReserve", hardness, capacity, salt, saltBy, settings.refillMinutes());
+        }
         return settings.reserve().equals(settings.meterVolume())
-                ? Message.of("assess.setHardnessCapacityMinutes", hardness, capacity, salt, reserve, saltBy, settings.refillMinutes())
-                : Message.of("assess.setHardnessCapacityMinutesBrine", hardness, capacity, salt, reserve, saltBy, settings.refillMinutes());
+                ? Message.of("assess.setHardnessCapacityMinutes", hardness, capacity, salt, reserve.get(), saltBy, settings.refillMinutes())
+                : Message.of("assess.setHardnessCapacityMinutesBrine", hardness, capacity, salt, reserve.get(), saltBy,
+                        settings.refillMinutes());
     }
 }

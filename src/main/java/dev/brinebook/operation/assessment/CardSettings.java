@@ -2,10 +2,10 @@
 package dev.brinebook.operation.assessment;
 
 import dev.brinebook.answer.cycle.CycleStepLine;
+import dev.brinebook.answer.softener.ControllerQuantities;
 import dev.brinebook.answer.softener.ControllerSetting;
 import dev.brinebook.api.Resolved;
 import dev.brinebook.api.Text;
-import dev.brinebook.api.quantity.VolumeQuantity;
 import dev.brinebook.quantity.Quantity;
 import dev.brinebook.request.softener.ControlRequest;
 import dev.brinebook.request.softener.StepMinutesRequest;
@@ -13,8 +13,6 @@ import dev.brinebook.sheet.SheetCell;
 import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Step;
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,8 +25,6 @@ import java.util.Optional;
  * @param reasons why, R1 first
  */
 record CardSettings(List<Entry> rows, List<Message> reasons) {
-
-    private static final MathContext FOUR_DIGITS_DOWN = new MathContext(4, RoundingMode.DOWN);
 
     /**
      * A setting.
@@ -86,7 +82,8 @@ record CardSettings(List<Entry> rows, List<Message> reasons) {
                 reason(set, "hardness"));
         to.add(ControllerSetting.CAPACITY, exact("capacity", set.capacity()), given(other ? null : now.capacitySetting()), null,
                 reason(set, "capacity"));
-        to.add(ControllerSetting.METER_VOLUME, meterVolume(set.meterVolume()), null, null, reason(set, "meterVolume"));
+        to.add(ControllerSetting.METER_VOLUME, SheetCell.inWords("/settings/meterVolume", ControllerQuantities.meterInWords(
+                set.meterVolume()), set.meterVolume().value()), null, null, reason(set, "meterVolume"));
         to.add(ControllerSetting.RESERVE, reserve(set), null, Guess.USE, reason(set, "reserve"));
         to.add(ControllerSetting.SALT, exact("saltPerRegeneration", set.saltPerRegeneration()), other || sheet.guessedSalt() ? null
                 : SheetCell.of("/fit/saltPerRegeneration", sheet.answer().fit().saltPerRegeneration()), null, reason(set, "saltDose"));
@@ -137,12 +134,6 @@ record CardSettings(List<Entry> rows, List<Message> reasons) {
     /** A setting with every digit that it is set by: rounded once more it might not be one that can be set. */
     private static SheetCell exact(String name, Quantity<?> quantity) {
         return SheetCell.inWords("/settings/" + name, Text.setting(quantity), quantity.value());
-    }
-
-    /** What no controller takes exactly: rounded down, so that it does not regenerate too late. */
-    private static SheetCell meterVolume(VolumeQuantity volume) {
-        return SheetCell.inWords("/settings/meterVolume", Text.exact(new VolumeQuantity(volume.value().round(FOUR_DIGITS_DOWN),
-                volume.unit())), volume.value());
     }
 
     private static SheetCell given(Quantity<?> quantity) {

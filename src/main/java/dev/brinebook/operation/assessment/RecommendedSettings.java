@@ -20,6 +20,7 @@ import dev.brinebook.regeneration.Policy;
 import dev.brinebook.softener.DesignConditions;
 import dev.brinebook.softener.DoseChoice;
 import dev.brinebook.softener.MeterSettings;
+import dev.brinebook.softener.MeterStart;
 import dev.brinebook.text.Message;
 import dev.brinebook.verdict.Step;
 import dev.brinebook.water.WaterCautions;
@@ -88,6 +89,7 @@ public record RecommendedSettings(
         add(reasons, explanation, "meterVolume", Message.of("recommendedSettings.value", Text.setting(capacity),
                 Text.setting(hardness)), "WQP-2009");
         add(reasons, explanation, "reserve", everyNight ? Message.of("recommendedSettings.noReserveMeetsService")
+                : settings.start() != MeterStart.DELAYED ? Message.of("recommendedSettings.noReserveAsStartsAtOnce")
                 : Message.of("recommendedSettings.smallestReserveStepsController", Text.hardDays(option.year().hardDays()),
                         Text.number(duty.standard().hardDaysPerYear()), Text.hardDays(duty.standard().stressedHardDays(duty.longRun(),
                         settings.policy(), duty.loadMgPerL(), option.dosed().regeneration())),
