@@ -118,6 +118,11 @@ public final class WorkingMemory {
         }
     }
 
+    /** A share of the heap, but no more than so many bytes. */
+    public static long shareOfHeap(double share, long most) {
+        return (long) Math.min(most, share * Runtime.getRuntime().maxMemory());
+    }
+
     /** Forgets everything that no calculation uses at this moment. */
     public static void clear() {
         synchronized (FREE) {

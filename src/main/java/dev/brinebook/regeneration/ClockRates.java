@@ -32,6 +32,8 @@ final class ClockRates {
     private int points;
     /** By day of the cycle and class: the use before it. */
     private final List<Before[]> before = new ArrayList<>();
+    /** By weekday on which a cycle starts, the last day of it. */
+    private final RenewalRows.Spell[] spells;
     private final Sums hardDays = new Sums(false);
     private final Sums hardLitres = new Sums(true);
 
@@ -39,6 +41,7 @@ final class ClockRates {
         this.table = table;
         this.homeShare = homeShare;
         days = LatticeNight.of(table);
+        spells = new RenewalRows.Spell[table.weekdays()];
     }
 
     /** Hard days of a day, regenerated every {@code interval} days. */
@@ -162,25 +165,24 @@ final class ClockRates {
         int[] from = new int[days.length];
         Arrays.fill(from, points);
         int[] end = new int[days.length];
-        double fromHere = homeShare * table.homeAfter(true) + (1 - homeShare) * table.homeAfter(false);
-        double vacantSoFar = 1 - fromHere;
-        for (int first = 1; first <= day; first++) {
-            // Cycles whose first day at home is this one: the use before the day is the use since then.
-            double share = first == 1 ? fromHere : vacantSoFar * table.homeAfter(false);
-            vacantSoFar *= first == 1 ? 1 : 1 - table.homeAfter(false);
-            for (int weekday = 0; weekday < table.weekdays() && share > 0; weekday++) {
-                LatticeRow row = table.row((weekday + first - 1) % table.weekdays(), day - first + 1);
-                int of = table.classOf(weekday, day);
-                from[of] = Math.min(from[of], row.first());
-                end[of] = Math.max(end[of], Math.min(points, row.end()));
-                for (int k = row.first(); k < Math.min(points, row.end()); k++) {
-                    drawn[of][k] += share / table.weekdays() * row.values()[k - row.first()];
-                }
+        for (int weekday = 0; weekday < table.weekdays(); weekday++) {
+            LatticeRow row = table.absences() ? atHome(weekday, day) : table.row(weekday, day);
+            int of = table.classOf(weekday, day);
+            from[of] = Math.min(from[of], row.first());
+            end[of] = Math.max(end[of], Math.min(points, row.end()));
+            for (int k = row.first(); k < Math.min(points, row.end()); k++) {
+                drawn[of][k] += row.values()[k - row.first()] / table.weekdays();
             }
         }
         Before[] before = new Before[days.length];
         Arrays.setAll(before, of -> new Before(from[of], from[of] < end[of] ? Arrays.copyOfRange(drawn[of], from[of], end[of])
                 : new double[0]));
         return before;
+    }
+
+    /** The use before a day, together with the chance that somebody is at home on it; days come one after another. */
+    private LatticeRow atHome(int weekday, int day) {
+        spells[weekday] = day == 1 ? RenewalRows.first(homeShare) : table.next(weekday, spells[weekday]);
+        return spells[weekday].home();
     }
 }

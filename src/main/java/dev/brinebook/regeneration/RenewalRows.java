@@ -2,6 +2,7 @@
 package dev.brinebook.regeneration;
 
 import dev.brinebook.guard.CancellationToken;
+import dev.brinebook.guard.WorkingMemory;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -22,8 +23,9 @@ final class RenewalRows {
 
     private static final double NEGLIGIBLE = 1e-14;
     private static final int WEEKDAYS = 7;
-    /** Values of rows that are kept, some 8 MB; later rows are made anew each time that they are gone through. */
-    private static final int MOST_KEPT = 1_000_000;
+    /** What kept rows take at most; later ones are made anew each time that they are gone through. */
+    static final long MOST_BYTES = WorkingMemory.shareOfHeap(1 / 12.0, 32_000_000);
+    private static final long MOST_KEPT = MOST_BYTES / Double.BYTES;
     /** Days of a class below this number have their own place in the key of a row. */
     private static final int MOST_SHARED_DAYS = 512;
 
@@ -52,7 +54,7 @@ final class RenewalRows {
      * @param home together with the chance that somebody is at home on it
      * @param vacant that nobody is
      */
-    private record Spell(int day, LatticeRow home, LatticeRow vacant) {
+    record Spell(int day, LatticeRow home, LatticeRow vacant) {
     }
     private RenewalMeasure measure;
 
@@ -241,7 +243,13 @@ final class RenewalRows {
         return at;
     }
 
-    private Spell next(int weekday, Spell spell) {
+    /** The first day of a cycle whose home is as likely to be vacant as on any other. */
+    static Spell first(double homeShare) {
+        return new Spell(1, new LatticeRow(0, new double[] {homeShare}), new LatticeRow(0, new double[] {1 - homeShare}));
+    }
+
+    /** The day after in a cycle that starts on a weekday. */
+    Spell next(int weekday, Spell spell) {
         CancellationToken.obey();
         LatticeRow used = convolved(spell.home, classes[classOf(weekday, spell.day)].chances());
         return new Spell(spell.day + 1, mixed(used, 1 - leave, spell.vacant, comeBack), mixed(used, leave, spell.vacant, 1 - comeBack));
