@@ -73,11 +73,11 @@ public record ControllerQuantities(DesignConditions duty, AnswerUnits units) {
                 ? Optional.of(Rounding.answer(reserveLitres / duty.meanLitres())) : Optional.empty();
     }
 
-    /** A reserve as it is set: as a volume, in percent of the meter volume, or in days. */
+    /** A reserve as it is set: as a volume, which may be all that the meter counts, in percent of the meter volume, or in days. */
     public Message reserveInWords(double reserveLitres, double meterLitres) {
         return reservePercent(reserveLitres, meterLitres).map(percent -> Message.of("pattern.percent", percent))
                 .or(() -> reserveDays(reserveLitres).map(days -> Message.of("controllerQuantities.days", days)))
-                .orElseGet(() -> Text.of(volume(reserveLitres)));
+                .orElseGet(() -> reserveLitres < meterLitres ? Text.of(volume(reserveLitres)) : meterInWords(volume(meterLitres)));
     }
 
     /** Minutes of a refill to a tenth; a controller that takes the salt by minutes gets the steps that the salt was chosen in. */

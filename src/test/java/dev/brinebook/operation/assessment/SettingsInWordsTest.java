@@ -29,6 +29,8 @@ class SettingsInWordsTest {
             | /summary | of salt per regeneration.
             6 | 25 | "saltDose":{"value":8,"unit":"lb/ft3"},"control":{"kind":"twinAlternating"} \
             | /settings/reasons/3/reason | No reserve is needed.
+            8 | 41 | "saltDose":{"value":8,"unit":"lb/ft3"},"control":{"kind":"meteredDelayed"} \
+            | /verdict/ladder/3/settings | 731.7 gal between regenerations, 731.7 gal of it in reserve
             """)
     void areToldAsTheyAreSet(int people, int hardness, String softener, String where, String words) throws JsonProcessingException {
         String text = answer(people, hardness, softener).at(where).asText().replace('\u00a0', ' ');
