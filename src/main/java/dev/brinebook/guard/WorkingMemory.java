@@ -22,10 +22,10 @@ public final class WorkingMemory {
     /** Share of the heap that the results of one type may take in all memories together. */
     private static final double SHARE_OF_HEAP = 0.025;
     private static final double LEAST_BYTES = 2.4e6;
-    private static final double MOST_BYTES = 2e7;
+    private static final long MOST_BYTES = 20_000_000;
     /** What one memory keeps of a type; what was not used for the longest time gives way. */
-    static final long MOST_BYTES_OF_A_TYPE = (long) Math.max(LEAST_BYTES, Math.min(MOST_BYTES,
-            SHARE_OF_HEAP * Runtime.getRuntime().maxMemory() / Runtime.getRuntime().availableProcessors()));
+    static final long MOST_BYTES_OF_A_TYPE = (long) Math.max(LEAST_BYTES,
+            shareOfHeap(SHARE_OF_HEAP / Runtime.getRuntime().availableProcessors(), MOST_BYTES));
 
     private static final LongConsumer NOTHING = bytes -> { };
     private static final Deque<WorkingMemory> FREE = new ArrayDeque<>();
@@ -43,7 +43,7 @@ public final class WorkingMemory {
         return during(NOTHING, calculation);
     }
 
-    /** The same; {@code beforeTables} is told each time that it asks for a table what all its tables may take, bytes. */
+    /** The same. Before each table, {@code beforeTables} gets the most bytes that all tables of the calculation may need. */
     public static <T> T during(LongConsumer beforeTables, Supplier<T> calculation) {
         if (OF_THIS_THREAD.get() != null) {
             return calculation.get();
@@ -90,9 +90,9 @@ public final class WorkingMemory {
     }
 
     /**
-     * The same of a table, which may take much of a small heap: who calls {@link #during(LongConsumer, Supplier)} is told before.
+     * Like {@link #kept}, for a table that may be large: first calls {@code beforeTables} of {@link #during(LongConsumer, Supplier)}.
      *
-     * @param mostBytes what all tables of such a household may take
+     * @param mostBytes the most that all tables of such a household may need
      */
     public static <T> T table(Object key, Class<T> type, long usualBytes, long mostBytes, Supplier<T> made) {
         WorkingMemory own = OF_THIS_THREAD.get();

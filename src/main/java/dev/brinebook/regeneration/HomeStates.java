@@ -20,7 +20,7 @@ import java.util.function.ToDoubleFunction;
 record HomeStates(List<HomeState> all, List<HomeState> ofUsualScatter) {
 
     /** Nodes and weights of the scatter. */
-    private static final Levels SCATTERS = Levels.FEW;
+    static final Levels SCATTERS = Levels.FEW;
 
     private static HomeStates of(List<HomeState> all) {
         return new HomeStates(all, alone(all, HomeState::isUsualScatter));

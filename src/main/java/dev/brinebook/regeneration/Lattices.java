@@ -22,8 +22,7 @@ final class Lattices {
     private static final int WORKDAY_AND_WEEKEND = 2;
     private static final long MOST_BYTES = 16_000_000;
     private static final long MOST_BYTES_OF_UNEVEN_WEEKS = 36_000_000;
-    private static final int SCATTERS = 3;
-    private static final long MOST_BYTES_WITH_ABSENCES = MOST_BYTES + SCATTERS * RenewalRows.MOST_BYTES;
+    private static final long MOST_BYTES_WITH_ABSENCES = MOST_BYTES + HomeStates.SCATTERS.count() * RenewalRows.MOST_BYTES;
 
     /**
      * Everything that the lattices depend on.

@@ -66,7 +66,6 @@ final class MeterNights implements CycleNights {
     private final int overrideDays;
     private final int points;
     private final boolean absences;
-    private int mostNights;
     /** Use on all the nights that differ. */
     private final List<Drawn> drawn = new ArrayList<>();
     /** Their places, by weekday on which a cycle starts and day of the cycle. */
@@ -89,10 +88,8 @@ final class MeterNights implements CycleNights {
         absences = rows.states() > nights.length;
         rows.reach(points);
         Map<LatticeRow, int[]> known = new IdentityHashMap<>();
-        mostNights = 0;
         for (int weekday = 0; weekday < nights.length; weekday++) {
             nights[weekday] = nights(weekday, known);
-            mostNights = Math.max(mostNights, nights[weekday].length);
         }
         before = absences ? eitherWay() : atHome();
     }
@@ -185,10 +182,10 @@ final class MeterNights implements CycleNights {
         double[] afterVacant = new double[weekdays];
         Arrays.fill(home, 0, weekdays, 1);
         Arrays.fill(away, weekdays, away.length, 1);
-        for (int n = 1; n <= mostNights; n++) {
+        for (int n = 1; n <= overrideDays; n++) {
             double[] later = afterVacant.clone();
             for (int weekday = 0; weekday < weekdays; weekday++) {
-                double own = n <= nights[weekday].length ? waits[nights[weekday][n - 1]] : 0;
+                double own = waits[nights[weekday][n - 1]];
                 boolean idle = days[rows.classOf(weekday, n)].mean() == 0;
                 double next = later[(weekday + 1) % weekdays];
                 add(cycles, weekday, n, idle, absences ? rows.homeAfter(true) * own + (1 - rows.homeAfter(true)) * next : own,

@@ -22,7 +22,7 @@ public record HeapPlan(int connections, long arrivingBytes, long calculatingByte
     private static final long MIB = 1L << 20;
 
     /** Live after all operations, pages and sheets were asked for, the caches full. */
-    private static final long IDLE_BYTES = 40 * MIB;
+    static final long IDLE_BYTES = 40 * MIB;
     /** An active keep-alive connection. */
     private static final long CONNECTION_BYTES = 12_288;
     /** A bulk stream: its longest line, buffers and the answer at hand. */

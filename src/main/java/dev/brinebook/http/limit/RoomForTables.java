@@ -7,14 +7,12 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Room in the heap for the tables of one calculation of a household, taken when it asks for the first of them: those of a few homes of
- * which each weekday is another, or that are vacant at times, would fill a small heap. Not thread-safe.
+ * Heap reserved for the tables of one household's calculation, from its first table on. Without it, a few households with a different
+ * use on each weekday, or with absences, would fill a small heap. Not thread-safe.
  */
 final class RoomForTables implements AutoCloseable {
 
     private static final long MIB = 1L << 20;
-    /** What all else takes. */
-    private static final long BESIDE_BYTES = 40 * MIB;
     private static final long MILLISECONDS_BETWEEN_LOOKS = 20;
 
     private static final int ALL = room(Runtime.getRuntime().maxMemory());
@@ -24,11 +22,12 @@ final class RoomForTables implements AutoCloseable {
 
     /** MiB for tables in a heap. */
     static int room(long heapBytes) {
-        return (int) Math.max(1, (heapBytes - BESIDE_BYTES) / MIB);
+        return (int) Math.max(1, (heapBytes - HeapPlan.IDLE_BYTES) / MIB);
     }
 
     /**
-     * Waits for room, unless as much is taken already; for all of it, if there is not so much.
+     * Reserves heap for tables, waiting until it is free. Does nothing if at least as much is reserved already. The whole room is enough
+     * for a request that is larger.
      *
      * @throws dev.brinebook.guard.CalculationCancelled when the calculation is to stop before
      * @throws ProblemException when the thread is to end
